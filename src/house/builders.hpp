@@ -1,0 +1,53 @@
+// The steps of house/build.cpp, one file each; private to this folder.
+#pragma once
+
+#include <string>
+#include <variant>
+
+#include "house/house.hpp"
+#include "house/ledger.hpp"
+#include "house/survey.hpp"
+
+namespace house {
+
+// What every step reads and writes.
+struct Work {
+    const Survey& survey;
+    Stage stage;
+    Ledger& ledger;
+    House& house;
+};
+
+// site.cpp: site, storeys, air leakage; and the winter temperature of a space, taking its default only when
+// asked for.
+void build_site(Work& work);
+units::Temperature space_temperature(Work& work, Space space, const std::string& used_for);
+
+// rooms.cpp: sizes and temperatures of every room, then its surfaces.
+void build_rooms(Work& work);
+units::Length wall_length(const Room& room, WallSide side);
+units::Area wall_area(const Room& room, WallSide side);
+
+// surfaces.cpp: walls that name what they face, ceiling and floor. openings.cpp: windows and doors in such a
+// wall; gives their area. partitions.cpp: what lies between rooms, equal and opposite on both sides.
+void build_walls(Work& work, const SurveyRoom& written, Room& room);
+void build_ceiling_and_floor(Work& work, const SurveyRoom& written, Room& room);
+units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, WallSide side, Space beyond);
+void build_partitions(Work& work);
+
+// constructions.cpp
+Assembly assembly_named(Work& work, const Given<std::string>& name);
+
+// machine.cpp: heater, blower, devices. other_rooms.cpp. ducts.cpp. outlets.cpp
+void build_other_rooms(Work& work);
+void build_machine(Work& work);
+void build_ducts(Work& work);
+void build_outlets(Work& work);
+
+// What a wall or a window is at this stage: what it becomes in the planned house, else what it is.
+inline const Maybe<std::string>& at_stage(const Work& work, const Maybe<std::string>& is,
+                                          const Maybe<std::string>& becomes) {
+    return work.stage == Stage::planned && becomes ? becomes : is;
+}
+
+}  // namespace house

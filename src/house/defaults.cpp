@@ -1,0 +1,134 @@
+// The table of defaults. Source marks: "read" seen in the named publication, "memory" recalled from it,
+// "common practice" usage of the trade, "derived" worked out from figures of the other kinds, "estimate"
+// reasoned.
+#include "house/defaults.hpp"
+
+#include "units/unit.hpp"
+
+namespace house {
+namespace {
+
+constexpr double inch_wc = units::unit::inch_wc.si();
+constexpr double foot = units::unit::foot.si();
+constexpr double r_us = units::unit::r_value_us.si();
+constexpr double f(double degrees) { return units::unit::fahrenheit(degrees).si(); }
+
+using enum DefaultId;
+using enum WrittenAs;
+
+constexpr DefaultRow rows[] = {
+    {winter_indoor, "indoor temperature of the house", f(70), f(68), f(72), temperature, "common practice"},
+    {elevation, "elevation above the sea", 500 * foot, 0, 1500 * foot, length, "common practice"},
+    {ceiling_height, "ceiling height", 8 * foot, 7.5 * foot, 9 * foot, length, "common practice"},
+    {leakage_tight, "air leakage \"tight\"", 0.7, 0.5, 1.4, leakage,
+     "ASHRAE Fundamentals 2021 ch. 17, table 3 (read); a class either way, common practice"},
+    {leakage_good, "air leakage \"good\"", 1.4, 0.7, 2.8, leakage,
+     "ASHRAE Fundamentals 2021 ch. 17, table 3 (read); a class either way, common practice"},
+    {leakage_average, "air leakage \"average\"", 2.8, 1.4, 5.6, leakage,
+     "ASHRAE Fundamentals 2021 ch. 17, table 3 (read); a class either way, common practice"},
+    {leakage_leaky, "air leakage \"leaky\"", 5.6, 2.8, 10.4, leakage,
+     "ASHRAE Fundamentals 2021 ch. 17, table 3 (read); a class either way, common practice"},
+    {leakage_very_leaky, "air leakage \"very leaky\"", 10.4, 5.6, 15, leakage,
+     "ASHRAE Fundamentals 2021 ch. 17, table 3 (read); a class either way, common practice"},
+    {framing_at_16_in, "wood in a wall with studs at 16 in", 0.25, 0.15, 0.28, percent,
+     "ASHRAE Fundamentals 2021 ch. 27 (read); old walls often less, common practice"},
+    {framing_at_24_in, "wood in a wall with studs at 24 in", 0.22, 0.12, 0.25, percent,
+     "ASHRAE Fundamentals 2021 ch. 27 (read); old walls often less, common practice"},
+    {open_bay, "empty bay of a balloon frame", 0.10, 0.05, 0.16, r_value,
+     "derived: U 1.4 to 1.6 W/m2K for a wall open to basement and attic, common practice"},
+    {old_wall, "wall of unknown make", 1.30, 0.85, 1.60, u_factor,
+     "derived: lap siding, boards, empty bay, plaster; ASHRAE Fundamentals 2021 ch. 26"},
+    {newer_wall, "wall of unknown make, built since 1980", 0.45, 0.35, 0.60, u_factor,
+     "derived: insulated bay; ASHRAE Fundamentals 2021 ch. 26"},
+    {attic_ceiling, "ceiling under the attic", 1 / (11 * r_us), 1 / (22 * r_us), 1 / (5.5 * r_us), u_factor,
+     "R-11, half to double; common practice"},
+    {floor_over_unheated, "floor over an unheated space", 1.4, 0.5, 1.8, u_factor,
+     "derived: boards and finish floor, two still-air films; ASHRAE Fundamentals 2021 ch. 26"},
+    {window, "window of unknown glass", 2.87, 2.2, 5.05, u_factor,
+     "single glass with storm; ASHRAE Fundamentals 2021 ch. 17, table 2 (read); low: double low-e, high: "
+     "single"},
+    {door, "outside door", 2.3, 1.5, 3.0, u_factor, "ASHRAE Fundamentals 2021 ch. 17, example (read)"},
+    {partition, "wall or floor between rooms", 1.85, 1.4, 2.2, u_factor,
+     "derived: plaster both sides, empty bay, two still-air films"},
+    {attic_warmth, "attic, share of the way from outdoors to indoors", 0.10, 0.0, 0.30, percent,
+     "derived: heat balance of attics with insulated and bare ceilings"},
+    {basement_temperature, "basement temperature", f(62), f(52), f(70), temperature, "common practice"},
+    {crawl_warmth, "crawl space, share of the way from outdoors to indoors", 0.5, 0.3, 0.7, percent,
+     "common practice"},
+    {garage_warmth, "garage, share of the way from outdoors to indoors", 0.1, 0.0, 0.4, percent,
+     "ASHRAE Fundamentals 2021 ch. 17: at outdoor temperature (read); attached sides warm it, estimate"},
+    {porch_warmth, "porch, share of the way from outdoors to indoors", 0.1, 0.0, 0.3, percent,
+     "derived: heat balance of an enclosed porch"},
+    {other_rooms_exposure, "outside surface of the rooms not described", 1.0, 0.75, 1.3, times,
+     "estimate: a plain 3 to 2 box of the same floor area"},
+    {other_rooms_pipe, "pipe to the outlets not described", 6 * foot / 12, 5 * foot / 12, 7 * foot / 12,
+     length, "common practice"},
+    {other_rooms_reach, "longest run to the outlets not described", 20 * foot, 12 * foot, 30 * foot, length,
+     "common practice"},
+    {other_rooms_turns, "square turns to the outlets not described", 3, 2, 5, whole_number,
+     "common practice"},
+    {heater_on_time, "on-time of the heater", 0.6, 0.4, 0.9, percent,
+     "heaters are 1.6 to 2.3 times the load as a rule; common practice"},
+    {heater_efficiency, "efficiency of the heater", 0.80, 0.70, 0.92, percent, "common practice"},
+    {output_lost_per_metre, "output a gas heater loses with elevation", 0.04 / (1000 * foot), 0,
+     0.05 / (1000 * foot), percent_per_1000_ft, "NFPA 54 (memory)"},
+    {rise_position, "temperature rise, place within the nameplate's range", 0.5, 0.15, 0.85, percent,
+     "common practice"},
+    {duct_loss, "heat the ducts lose outside the rooms", 0.15, 0.05, 0.25, percent,
+     "ASHRAE Fundamentals 2021 ch. 17, table 6, furnace with ducts in the basement (read)"},
+    {external_static, "external static pressure, of the nameplate's", 1.0, 0.7, 1.6, times,
+     "common practice"},
+    {filter_drop, "pressure lost in the filter", 0.10 * inch_wc, 0.05 * inch_wc, 0.25 * inch_wc, pressure,
+     "common practice"},
+    {coil_drop, "pressure lost in the cooling coil", 0.20 * inch_wc, 0.10 * inch_wc, 0.30 * inch_wc, pressure,
+     "common practice"},
+    {register_drop, "pressure lost in a supply register", 0.03 * inch_wc, 0.02 * inch_wc, 0.05 * inch_wc,
+     pressure, "trade-association example (read)"},
+    {grille_drop, "pressure lost in the return grille", 0.03 * inch_wc, 0.02 * inch_wc, 0.05 * inch_wc,
+     pressure, "trade-association example (read)"},
+    {return_length, "effective length of the return", 150 * foot, 80 * foot, 220 * foot, length,
+     "common practice"},
+    {turns_not_given, "square turns in a duct without fittings", 3, 1, 5, whole_number, "common practice"},
+    {duct_surroundings, "air around a duct, share of the way from outdoors to indoors", 0.85, 0.5, 1.0,
+     percent, "common practice: a basement"},
+    {bare_duct, "bare duct wall with its air films", 0.85 * r_us, 0.80 * r_us, 1.4 * r_us, r_value,
+     "mechanical insulation design guide (read); bright new metal loses less, derived"},
+    {hidden_loss, "pressure loss of a duct nobody has seen", 1.0, 0.5, 3.0, times, "common practice"},
+};
+static_assert(std::size(rows) == static_cast<std::size_t>(count));
+
+constexpr bool in_order() {
+    for (std::size_t i = 0; i < std::size(rows); ++i)
+        if (rows[i].id != static_cast<DefaultId>(i) || rows[i].low > rows[i].value ||
+            rows[i].value > rows[i].high)
+            return false;
+    return true;
+}
+static_assert(in_order());
+
+}  // namespace
+
+std::span<const DefaultRow> default_rows() { return rows; }
+
+const DefaultRow& default_row(DefaultId id) { return rows[static_cast<std::size_t>(id)]; }
+
+double Defaults::operator[](DefaultId id) const {
+    const DefaultRow& row = default_row(id);
+    switch (level(id)) {
+        case Level::low:
+            return row.low;
+        case Level::high:
+            return row.high;
+        case Level::value:
+            break;
+    }
+    return row.value;
+}
+
+Defaults Defaults::with(DefaultId id, Level level) const {
+    Defaults changed = *this;
+    changed.levels_[static_cast<std::size_t>(id)] = level;
+    return changed;
+}
+
+}  // namespace house

@@ -1,0 +1,182 @@
+// One plain house: as found, or as planned. Nothing here is optional for want of a measurement.
+//
+// Built from a Survey and the defaults by house/build.hpp. Areas are of inside faces, walls net of their
+// windows and doors. Lists keep the sheet's order; an id is a position in the sheet and is the same in the
+// found and planned house.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "house/place.hpp"
+#include "house/shape.hpp"
+#include "house/survey.hpp"
+#include "house/words.hpp"
+#include "units/quantity.hpp"
+
+namespace house {
+
+struct RoomId {
+    int index = 0;
+    auto operator<=>(const RoomId&) const = default;
+};
+struct DuctId {
+    int index = 0;
+    auto operator<=>(const DuctId&) const = default;
+};
+struct OutletId {
+    int index = 0;
+    auto operator<=>(const OutletId&) const = default;
+};
+
+// --- rooms
+// -----------------------------------------------------------------------------------------------------------
+
+// Layers from outside to inside, bridged by framing where studs are given (framing 0: nothing is bridged).
+struct Layers {
+    std::vector<CatalogueName> names;
+    double framing = 0;  // share of the face
+};
+// How a surface is made: a U-factor, a glass by name, or layers.
+using Assembly = std::variant<units::Transmittance, CatalogueName, Layers>;
+
+enum class SurfaceKind { wall, window, door, ceiling, floor, partition };
+
+struct Surface {
+    SurfaceKind kind = SurfaceKind::wall;
+    std::string name;                    // "north wall", "north window", "ceiling"
+    units::Area area;                    // net
+    std::variant<Space, RoomId> beyond;  // what lies on the other side
+    Assembly assembly;
+};
+
+struct Room {
+    RoomId id;
+    std::string name;
+    int storey = 1;
+    units::Length width, depth, ceiling;  // west-east, south-north, floor to ceiling
+    units::Temperature winter_indoor;
+    std::vector<Surface> surfaces;
+    units::Area floor_area() const { return width * depth; }
+};
+
+// The rooms nobody described, as one lump at the house's temperature.
+struct OtherRooms {
+    units::Area floor_area;  // 0 where only the heat loss was given
+    std::optional<units::Power>
+        heat_loss;        // as stated in the sheet; empty: estimated from the rooms that are
+    double exposure = 1;  // correction on the estimated exposed surface
+    int outlets = 0;
+    units::Length pipe;                           // round
+    units::Length shortest_reach, longest_reach;  // of their runs, from trunk or plenum to the outlet
+    Turns turns;
+};
+
+// --- the machine
+// -----------------------------------------------------------------------------------------------------
+
+struct Heater {
+    HeaterKind kind = HeaterKind::unknown;
+    // Output at sea level, or, where nothing of the heater is known, the share of time it is on in the design
+    // night.
+    std::variant<units::Power, double> capacity;
+    double output_lost_per_metre = 0;  // of elevation: thinner air burns less gas; 0 where it does not apply
+    units::TemperatureDifference least_rise, most_rise;  // nameplate
+    units::Pressure max_static;     // nameplate external static pressure; 0 where not given
+    double duct_loss = 0;           // heat the ducts lose outside the rooms, as a share of the rooms' loss
+    std::string shares_space_with;  // "gas water heater"; empty for none
+};
+
+struct Blower {
+    std::vector<BlowerPoint> points;  // maker's table, static rising; empty where there is none
+    // What fixes its airflow: a measured airflow, an external static pressure, or a temperature rise of the
+    // heater.
+    std::variant<units::Airflow, units::Pressure, units::TemperatureDifference> known_by;
+    units::Pressure external_static;  // used where no table gives it
+};
+
+struct Device {
+    DeviceKind kind = DeviceKind::other;
+    std::string name;
+    units::Pressure drop;
+    units::Airflow at;  // 0: the drop holds at the design airflow
+};
+
+// --- ducts
+// -----------------------------------------------------------------------------------------------------------
+
+struct Duct {
+    DuctId id;
+    Place place;
+    std::string name;
+    DuctSide side = DuctSide::supply;
+    State state = State::found;
+    std::optional<DuctId> from;  // the duct it leaves (supply) or joins (return); empty: plenum or blower
+    units::Length at;            // how far along that duct
+    std::optional<Shape> shape;  // empty: to be sized
+    units::Length length;
+    std::vector<CatalogueName> fittings;
+    units::Temperature surroundings;  // of the air around it in the design night
+    units::Resistance resistance;     // from duct air to surroundings, on the duct's inner face
+    double loss_factor = 1;           // on its whole pressure loss, for a duct nobody has seen
+};
+
+// Where in its room an outlet is; Nowhere where the sheet does not say.
+struct Nowhere {};
+struct UnderWindow {
+    std::string window;
+};
+struct OnWall {
+    WallSide wall = WallSide::north;
+    units::Length centre;  // from the wall's west or south end
+};
+struct AtPoint {
+    units::Length from_west, from_south;
+};
+using Spot = std::variant<Nowhere, UnderWindow, OnWall, AtPoint>;
+
+struct Outlet {
+    OutletId id;
+    Place place;
+    std::string name;
+    DuctId duct;
+    RoomId room;
+    std::optional<Rectangular> face;  // empty: to be chosen, or not looked at
+    std::optional<Mount> mount;       // empty: any
+    Spot spot;
+    State state = State::found;
+};
+
+struct Site {
+    units::Length elevation;
+    units::Temperature winter_outdoor, winter_indoor;
+};
+
+struct House {
+    std::string name;
+    int built = 0;  // year; 0 where the sheet does not say
+    int storeys = 1;
+    Site site;
+    std::variant<double, units::LeakageTest>
+        air_leakage;  // cm2 of leak per m2 of exposed surface (a ratio x 1e-4), or a test
+    std::array<units::Temperature, 7> space_winter{};  // by Space
+    units::Resistance empty_bay;                       // of a stud bay with nothing in it
+    std::vector<Room> rooms;
+    std::optional<OtherRooms> other_rooms;
+    Heater heater;
+    Blower blower;
+    bool cooling = false;
+    std::vector<Device> devices;                 // only those outside the maker's curve
+    units::Pressure register_drop, grille_drop;  // at an outlet whose face is not described
+    units::Length return_length;                 // total effective length where no return duct is described
+    std::vector<Duct> ducts;
+    std::vector<Outlet> outlets;
+
+    units::Temperature winter(Space space) const { return space_winter[static_cast<std::size_t>(space)]; }
+    const Room& room(RoomId id) const { return rooms[static_cast<std::size_t>(id.index)]; }
+};
+
+}  // namespace house

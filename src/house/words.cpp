@@ -1,0 +1,78 @@
+#include "house/words.hpp"
+
+namespace house {
+namespace {
+
+constexpr Word<WallSide> wall_sides[] = {{"north", WallSide::north},
+                                         {"east", WallSide::east},
+                                         {"south", WallSide::south},
+                                         {"west", WallSide::west}};
+constexpr Word<DuctSide> duct_sides[] = {{"supply", DuctSide::supply}, {"return", DuctSide::return_side}};
+constexpr Word<State> states[] = {
+    {"found", State::found}, {"new", State::added}, {"removed", State::removed}};
+constexpr Word<Frame> frames[] = {{"balloon", Frame::balloon}, {"platform", Frame::platform}};
+constexpr Word<HeaterKind> heater_kinds[] = {{"furnace", HeaterKind::furnace},
+                                             {"heat pump", HeaterKind::heat_pump},
+                                             {"electric", HeaterKind::electric}};
+constexpr Word<CoolingKind> cooling_kinds[] = {{"none", CoolingKind::none}, {"coil", CoolingKind::coil}};
+constexpr Word<DeviceKind> device_kinds[] = {
+    {"filter", DeviceKind::filter}, {"coil", DeviceKind::coil}, {"other", DeviceKind::other}};
+constexpr Word<Mount> mounts[] = {{"floor", Mount::floor},
+                                  {"low wall", Mount::low_wall},
+                                  {"toe kick", Mount::toe_kick},
+                                  {"high wall", Mount::high_wall},
+                                  {"ceiling", Mount::ceiling}};
+constexpr Word<Space> spaces[] = {{"outdoors", Space::outdoors}, {"heated rooms", Space::heated_rooms},
+                                  {"attic", Space::attic},       {"basement", Space::basement},
+                                  {"crawl", Space::crawl},       {"garage", Space::garage},
+                                  {"porch", Space::porch}};
+constexpr Word<LeakageClass> leakage_classes[] = {{"tight", LeakageClass::tight},
+                                                  {"good", LeakageClass::good},
+                                                  {"average", LeakageClass::average},
+                                                  {"leaky", LeakageClass::leaky},
+                                                  {"very leaky", LeakageClass::very_leaky}};
+
+}  // namespace
+
+template <>
+std::span<const Word<WallSide>> words<WallSide>() {
+    return wall_sides;
+}
+template <>
+std::span<const Word<DuctSide>> words<DuctSide>() {
+    return duct_sides;
+}
+template <>
+std::span<const Word<State>> words<State>() {
+    return states;
+}
+template <>
+std::span<const Word<Frame>> words<Frame>() {
+    return frames;
+}
+template <>
+std::span<const Word<HeaterKind>> words<HeaterKind>() {
+    return heater_kinds;
+}
+template <>
+std::span<const Word<CoolingKind>> words<CoolingKind>() {
+    return cooling_kinds;
+}
+template <>
+std::span<const Word<DeviceKind>> words<DeviceKind>() {
+    return device_kinds;
+}
+template <>
+std::span<const Word<Mount>> words<Mount>() {
+    return mounts;
+}
+template <>
+std::span<const Word<Space>> words<Space>() {
+    return spaces;
+}
+template <>
+std::span<const Word<LeakageClass>> words<LeakageClass>() {
+    return leakage_classes;
+}
+
+}  // namespace house

@@ -1,0 +1,61 @@
+// The closed word lists of the sheet, as types, and their spelling. One row per word: the reader, the writer
+// and the "did you mean" all use these tables.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace house {
+
+enum class WallSide { north, east, south, west };
+enum class DuctSide { supply, return_side };
+enum class State { found, added, removed };  // the sheet says found, new, removed
+enum class Frame { balloon, platform };
+enum class HeaterKind { furnace, heat_pump, electric, unknown };
+enum class CoolingKind { none, coil };
+enum class DeviceKind { filter, coil, other };
+enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
+// What lies beyond a surface or around a duct. heated_rooms: the rooms not described, at the house's
+// temperature.
+enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch };
+enum class LeakageClass { tight, good, average, leaky, very_leaky };
+
+template <class E>
+struct Word {
+    std::string_view text;
+    E value;
+};
+
+// All words of an enumeration, in the order they are offered.
+template <class E>
+std::span<const Word<E>> words();
+template <>
+std::span<const Word<WallSide>> words<WallSide>();
+template <>
+std::span<const Word<DuctSide>> words<DuctSide>();
+template <>
+std::span<const Word<State>> words<State>();
+template <>
+std::span<const Word<Frame>> words<Frame>();
+template <>
+std::span<const Word<HeaterKind>> words<HeaterKind>();
+template <>
+std::span<const Word<CoolingKind>> words<CoolingKind>();
+template <>
+std::span<const Word<DeviceKind>> words<DeviceKind>();
+template <>
+std::span<const Word<Mount>> words<Mount>();
+template <>
+std::span<const Word<Space>> words<Space>();
+template <>
+std::span<const Word<LeakageClass>> words<LeakageClass>();
+
+// The sheet's spelling of a value: "low wall".
+template <class E>
+std::string_view word(E value) {
+    for (const auto& row : words<E>())
+        if (row.value == value) return row.text;
+    return {};
+}
+
+}  // namespace house
