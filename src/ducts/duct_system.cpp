@@ -1,0 +1,224 @@
+// See duct_system.hpp. Boost.Graph holds the tree and gives the order: a topological sort collected from the
+// back names every section after all that hang on it.
+#include "ducts/duct_system.hpp"
+
+#include <algorithm>
+#include <boost/graph/adjacency_list.hpp>
+#include <boost/graph/topological_sort.hpp>
+
+#include "house/cannot_answer.hpp"
+
+namespace ducts {
+namespace {
+
+using Tree = boost::adjacency_list<boost::vecS, boost::vecS, boost::directedS, SystemSection>;
+using Vertex = boost::graph_traits<Tree>::vertex_descriptor;
+constexpr int nothing = -1;
+
+// Where a branch hangs on a duct: so far along it.
+struct Cut {
+    double at;
+    Vertex below;
+};
+
+class SideBuilder {
+  public:
+    SideBuilder(const house::House& house, const std::optional<house::Shape>& unsized, house::DuctSide side)
+        : house_(house), unsized_(unsized), side_(side), others_on_(house.ducts.size()) {}
+
+    Side build() {
+        std::vector<int> roots;
+        for (std::size_t i = 0; i < house_.ducts.size(); ++i)
+            if (house_.ducts[i].side == side_ && !house_.ducts[i].from) roots.push_back(static_cast<int>(i));
+        if (side_ == house::DuctSide::supply) spread_other_outlets(roots);
+        for (int root : roots) add_duct(root, std::move(others_on_[static_cast<std::size_t>(root)]));
+        return leaves_first();
+    }
+
+  private:
+    const house::Duct& duct(int i) const { return house_.ducts[static_cast<std::size_t>(i)]; }
+
+    // Adds a duct, cut at its branches, and all that hangs on it; gives its section next to the blower.
+    Vertex add_duct(int index, std::vector<Cut> cuts) {
+        for (std::size_t i = 0; i < house_.ducts.size(); ++i) {
+            const house::Duct& branch = house_.ducts[i];
+            if (branch.from == duct(index).id)
+                cuts.push_back({branch.at.si(), add_duct(static_cast<int>(i), {})});
+        }
+        for (std::size_t i = 0; i < house_.outlets.size(); ++i)
+            if (house_.outlets[i].duct == duct(index).id)
+                cuts.push_back({duct(index).length.si(), add_leaf(i)});
+        std::stable_sort(cuts.begin(), cuts.end(), [](const Cut& a, const Cut& b) { return a.at < b.at; });
+        return chain(index, cuts);
+    }
+
+    // Sections of one duct from its start to its last branch (or its end), each ending where branches leave.
+    Vertex chain(int index, const std::vector<Cut>& cuts) {
+        SystemSection piece = plain_section(duct(index), index);
+        const Vertex first = boost::add_vertex(piece, tree_);
+        Vertex current = first;
+        double start = 0;
+        for (std::size_t i = 0; i < cuts.size(); ++i) {
+            const double end = std::min(cuts[i].at, duct(index).length.si());
+            if (i > 0 && end > start) {
+                SystemSection next = piece;
+                next.fittings.clear();
+                const Vertex below = boost::add_vertex(std::move(next), tree_);
+                boost::add_edge(current, below, tree_);
+                current = below;
+            }
+            if (i == 0 || end > start) tree_[current].length = units::Length(end - start);
+            start = std::max(start, end);
+            boost::add_edge(current, cuts[i].below, tree_);
+        }
+        return first;
+    }
+
+    Vertex add_leaf(std::size_t outlet) {
+        SystemSection leaf;
+        leaf.outlet = static_cast<int>(outlet);
+        return boost::add_vertex(leaf, tree_);
+    }
+
+    SystemSection plain_section(const house::Duct& d, int index) const {
+        if (!d.shape && !unsized_)
+            throw house::CannotAnswer(d.place,
+                                      "the duct " + d.name + " has no shape and is not the one being sized");
+        SystemSection piece;
+        piece.duct = index;
+        piece.section = section_of(d.shape ? *d.shape : *unsized_);
+        piece.length = d.length;
+        for (const house::CatalogueName& name : d.fittings) {
+            const auto found = look_up_fitting(name);
+            if (const auto* mistake = std::get_if<house::Mistake>(&found))
+                throw house::CannotAnswer(mistake->place, mistake->text);
+            piece.fittings.push_back(std::get<const Fitting*>(found));
+        }
+        piece.loss_factor = d.loss_factor;
+        piece.resistance = d.resistance;
+        piece.surroundings = d.surroundings;
+        return piece;
+    }
+
+    // The outlets not described, at equal spacing along the trunks, the trunks laid end to end.
+    void spread_other_outlets(const std::vector<int>& roots) {
+        if (!house_.other_rooms) return;
+        std::vector<int> trunks;
+        double total = 0;
+        for (int root : roots)
+            if (is_trunk(root)) trunks.push_back(root), total += duct(root).length.si();
+        const int count = house_.other_rooms->outlets;
+        for (int i = 0; i < count; ++i) {
+            const Vertex run = boost::add_vertex(other_run(i, count), tree_);
+            double at = total * (i + 0.5) / count;
+            for (int trunk : trunks) {
+                const double length = duct(trunk).length.si();
+                if (at <= length || trunk == trunks.back()) {
+                    others_on_[static_cast<std::size_t>(trunk)].push_back({at, run});
+                    break;
+                }
+                at -= length;
+            }
+        }
+    }
+
+    // A root that feeds no outlet itself is a trunk.
+    bool is_trunk(int root) const {
+        return std::none_of(house_.outlets.begin(), house_.outlets.end(),
+                            [&](const house::Outlet& o) { return o.duct == duct(root).id; });
+    }
+
+    SystemSection other_run(int i, int count) const {
+        const house::OtherRooms& rooms = *house_.other_rooms;
+        SystemSection run;
+        run.section = section_of(house::Round{rooms.pipe});
+        const double share = count > 1 ? static_cast<double>(i) / (count - 1) : 1.0;
+        run.length = rooms.shortest_reach + share * (rooms.longest_reach - rooms.shortest_reach);
+        run.fittings.assign(static_cast<std::size_t>(rooms.turns.count), &counted_turn(rooms.turns.square));
+        return run;
+    }
+
+    // The tree as a list, leaves first; an outlet becomes part of the section it ends.
+    Side leaves_first() {
+        std::vector<Vertex> order;
+        boost::topological_sort(tree_, std::back_inserter(order));
+        std::vector<int> position(boost::num_vertices(tree_), nothing);
+        Side side;
+        for (Vertex v : order) {
+            if (is_leaf_mark(v)) continue;
+            position[v] = static_cast<int>(side.size());
+            SystemSection section = std::move(tree_[v]);
+            for (auto [e, end] = boost::out_edges(v, tree_); e != end; ++e) {
+                const Vertex child = boost::target(*e, tree_);
+                if (is_leaf_mark(child))
+                    section.outlet = tree_[child].outlet;
+                else
+                    side[static_cast<std::size_t>(position[child])].parent = position[v];
+            }
+            side.push_back(std::move(section));
+        }
+        return side;
+    }
+
+    bool is_leaf_mark(Vertex v) const { return tree_[v].duct == nothing && tree_[v].outlet != nothing; }
+
+    const house::House& house_;
+    const std::optional<house::Shape>& unsized_;
+    house::DuctSide side_;
+    std::vector<std::vector<Cut>> others_on_;
+    Tree tree_;
+};
+
+}  // namespace
+
+DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
+                       const std::optional<house::Shape>& unsized) {
+    DuctSystem system{SideBuilder(house, unsized, house::DuctSide::supply).build(),
+                      SideBuilder(house, unsized, house::DuctSide::return_side).build()};
+    set_flows(system, flows);
+    return system;
+}
+
+void set_flows(DuctSystem& system, const DesignFlows& flows) {
+    for (Side* side : {&system.supply, &system.return_side}) {
+        for (SystemSection& section : *side) {
+            section.flow = section.duct == nothing ? flows.each_other_outlet : units::MassFlow();
+            if (section.outlet != nothing)
+                section.flow = flows.outlets[static_cast<std::size_t>(section.outlet)];
+        }
+        for (const SystemSection& section :
+             *side)  // leaves first: a section is complete before its parent needs it
+            if (section.parent != nothing)
+                (*side)[static_cast<std::size_t>(section.parent)].flow += section.flow;
+    }
+}
+
+std::vector<int> way_to(const Side& side, const house::House& house, int outlet) {
+    std::vector<int> way;
+    for (std::size_t i = 0; i < side.size(); ++i)
+        if (side[i].outlet == outlet)
+            for (int at = static_cast<int>(i); at != nothing; at = side[static_cast<std::size_t>(at)].parent)
+                way.push_back(at);
+    if (way.empty()) {
+        const house::Outlet& wanted = house.outlets[static_cast<std::size_t>(outlet)];
+        throw house::CannotAnswer(wanted.place, "no duct leads to the outlet " + wanted.name);
+    }
+    std::reverse(way.begin(), way.end());
+    return way;
+}
+
+units::Velocity velocity(const SystemSection& section, const loads::Air& air) {
+    return section.flow / air.density / section.section.area;
+}
+
+units::Pressure fittings_loss(const Side& side, const SystemSection& section, const loads::Air& air) {
+    const units::Velocity here = velocity(section, air);
+    const units::Velocity trunk = section.parent == nothing
+                                      ? units::Velocity()
+                                      : velocity(side[static_cast<std::size_t>(section.parent)], air);
+    units::Pressure loss;
+    for (const Fitting* fitting : section.fittings) loss += fitting_loss(*fitting, here, trunk, air);
+    return loss;
+}
+
+}  // namespace ducts

@@ -1,0 +1,48 @@
+#include "ducts/run_heat_loss.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "ducts/reference_air.hpp"
+
+namespace ducts {
+namespace {
+
+namespace unit = units::unit;
+
+constexpr units::SpecificHeat cp(1006);
+constexpr units::MassFlow hundred_cfm(0.0568);
+constexpr units::Temperature supply = unit::fahrenheit(120);
+constexpr units::Temperature crawl = unit::fahrenheit(50);
+
+ducts::Run bare_run(double feet) {
+    return {feet * unit::foot, section_of(round_of(6)).perimeter, 0.85 * unit::r_value_us, crawl};
+}
+
+TEST(RunHeatLoss, no_length_loses_nothing) {
+    EXPECT_EQ(leaving_temperature(bare_run(0), hundred_cfm, cp, supply).si(), supply.si());
+}
+
+TEST(RunHeatLoss, an_endless_run_ends_at_its_surroundings) {
+    EXPECT_NEAR(leaving_temperature(bare_run(1e6), hundred_cfm, cp, supply).si(), crawl.si(), 1e-9);
+}
+
+TEST(RunHeatLoss, still_air_takes_the_temperature_of_its_surroundings) {
+    EXPECT_EQ(leaving_temperature(bare_run(20), units::MassFlow(0), cp, supply).si(), crawl.si());
+    EXPECT_NEAR(leaving_temperature(bare_run(20), units::MassFlow(1e-9), cp, supply).si(), crawl.si(), 1e-9);
+}
+
+TEST(RunHeatLoss, cool_air_gains) {
+    const auto out = leaving_temperature(bare_run(20), hundred_cfm, cp, unit::fahrenheit(40));
+    EXPECT_GT(out, unit::fahrenheit(40));
+    EXPECT_LT(out, crawl);
+}
+
+TEST(RunHeatLoss, resistance_of_a_wrap_adds_to_that_of_the_bare_duct) {
+    const auto R = wrapped_resistance(0.85 * unit::r_value_us, 6 * unit::r_value_us);
+    EXPECT_NEAR(R / unit::r_value_us, 6.85, 1e-12);
+}
+
+}  // namespace
+}  // namespace ducts
