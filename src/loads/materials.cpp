@@ -1,0 +1,149 @@
+#include "loads/materials.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "units/nearest_word.hpp"
+#include "units/read.hpp"
+#include "units/write.hpp"
+
+namespace loads {
+namespace {
+
+using Found = std::variant<Layer, house::Mistake>;
+
+constexpr double stray = 0.15;          // of a stock piece's thickness
+constexpr units::Length thickest{1.0};  // a fieldstone wall, or a foot more than any attic fill
+
+// "dense cellulose, 3-1/2 in" in its two parts, and the place to blame.
+struct Written {
+    std::string name, thickness;
+    house::Place place;
+    std::string quoted() const { return "'" + name + "'"; }
+    house::Mistake mistake(const std::string& what, const std::string& remedy) const {
+        return {quoted() + " " + what, {}, remedy, place, {}};
+    }
+};
+
+std::string trimmed(const std::string& text) {
+    const std::size_t first = text.find_first_not_of(' ');
+    if (first == std::string::npos) return {};
+    return text.substr(first, text.find_last_not_of(' ') + 1 - first);
+}
+
+Written split(const house::CatalogueName& name) {
+    const std::size_t comma = name.text.find(',');
+    if (comma == std::string::npos) return {trimmed(name.text), {}, name.place};
+    return {trimmed(name.text.substr(0, comma)), trimmed(name.text.substr(comma + 1)), name.place};
+}
+
+template <class Row>
+std::vector<std::string_view> names(std::span<const Row> rows) {
+    std::vector<std::string_view> all;
+    for (const Row& row : rows) all.push_back(row.name);
+    return all;
+}
+
+std::string did_you_mean(const std::string& word, const std::vector<std::string_view>& known) {
+    const std::string nearest = units::nearest_word(word, known);
+    return nearest.empty() ? nearest : "did you mean '" + nearest + "'?";
+}
+
+std::string text_of(double metres) { return units::write(units::Length(metres), units::System::us).text(); }
+
+bool by_thickness(const Material& material) { return material.resistance == 0; }
+
+// "1/2 in, 5/8 in, 3/4 in"
+std::string stock(const std::vector<Material>& pieces) {
+    std::string list;
+    for (const Material& piece : pieces) list += (list.empty() ? "" : ", ") + text_of(piece.thickness);
+    return list;
+}
+
+Layer layer_of(const Material& material, units::Length thickness) {
+    Layer layer;
+    layer.thickness = thickness;
+    layer.between_studs = material.between_studs;
+    layer.empty_bay = by_thickness(material) && material.conductivity == 0;
+    if (!by_thickness(material)) layer.resistance = units::Resistance(material.resistance);
+    if (material.conductivity > 0) layer.resistance = thickness / units::Conductivity(material.conductivity);
+    return layer;
+}
+
+Found without_thickness(const std::vector<Material>& pieces, const Written& written) {
+    const Material& material = pieces.front();
+    if (pieces.size() > 1 || by_thickness(material)) {
+        const std::string example = by_thickness(material) ? "3-1/2 in" : text_of(material.thickness);
+        return written.mistake("needs a thickness", "write " + written.name + ", " + example);
+    }
+    return layer_of(material, units::Length(material.thickness));
+}
+
+Found stock_piece(const std::vector<Material>& pieces, const Written& written, units::Length thickness) {
+    if (pieces.front().thickness == 0)
+        return written.mistake("is one piece with one resistance",
+                               "write " + written.name + " without a thickness");
+    const auto off = [&](const Material& piece) { return std::abs(thickness.si() / piece.thickness - 1); };
+    const auto nearer = [&](const Material& a, const Material& b) { return off(a) < off(b); };
+    const Material& nearest = *std::min_element(pieces.begin(), pieces.end(), nearer);
+    if (off(nearest) <= stray) return layer_of(nearest, thickness);
+    return written.mistake("is known " + stock(pieces) + " thick",
+                           pieces.size() == 1 ? "write that, or the layer's resistance, as R-1.5"
+                                              : "write one of them, or the layer's resistance, as R-1.5");
+}
+
+Found with_thickness(const std::vector<Material>& pieces, const Written& written) {
+    const auto reading = units::read_length(written.thickness);
+    if (const auto* problem = std::get_if<units::ReadProblem>(&reading))
+        return written.mistake("has no thickness to go by: " + problem->text, problem->remedy);
+    const auto thickness = std::get<units::Length>(reading);
+    if (thickness <= units::Length() || thickness > thickest)
+        return written.mistake("cannot be " + written.thickness + " thick",
+                               "a layer is up to 1 m (3 ft) thick");
+    if (by_thickness(pieces.front())) return layer_of(pieces.front(), thickness);
+    return stock_piece(pieces, written, thickness);
+}
+
+Found resistance_or_unknown(const house::CatalogueName& name, const Written& written) {
+    const auto reading = units::read_resistance(name.text);
+    if (const auto* resistance = std::get_if<units::Resistance>(&reading)) {
+        Layer layer;
+        layer.resistance = *resistance;
+        return layer;
+    }
+    const std::string nearest = did_you_mean(written.name, names(materials()));
+    return house::Mistake{"no material is called " + written.quoted(),
+                          nearest,
+                          nearest.empty() ? "write the layer's resistance, as R-1.5"
+                                          : "or write the layer's resistance, as R-1.5",
+                          name.place,
+                          {}};
+}
+
+}  // namespace
+
+Found look_up_layer(const house::CatalogueName& name) {
+    const Written written = split(name);
+    std::vector<Material> pieces;
+    for (const Material& material : materials())
+        if (material.name == written.name) pieces.push_back(material);
+    if (pieces.empty()) return resistance_or_unknown(name, written);
+    return written.thickness.empty() ? without_thickness(pieces, written) : with_thickness(pieces, written);
+}
+
+std::variant<units::Transmittance, house::Mistake> look_up_glass(const house::CatalogueName& name) {
+    std::string all;
+    for (const Glass& glass : glasses()) {
+        if (glass.name == name.text) return units::Transmittance(glass.u);
+        all += (all.empty() ? "'" : ", '") + std::string(glass.name) + "'";
+    }
+    return house::Mistake{"no glass is called '" + name.text + "'",
+                          did_you_mean(name.text, names(glasses())),
+                          "the glasses are " + all,
+                          name.place,
+                          {}};
+}
+
+}  // namespace loads

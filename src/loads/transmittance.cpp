@@ -1,0 +1,63 @@
+#include "loads/transmittance.hpp"
+
+#include <string>
+
+#include "house/cannot_answer.hpp"
+#include "loads/materials.hpp"
+
+namespace loads {
+namespace {
+
+constexpr units::Conductivity wood{0.115};
+constexpr units::Resistance outside_film{0.030}, vertical_film{0.12}, heat_up_film{0.11},
+    heat_down_film{0.16};
+
+template <class Looked>
+Looked found_or_throw(const std::variant<Looked, house::Mistake>& looked_up) {
+    if (const auto* found = std::get_if<Looked>(&looked_up)) return *found;
+    const auto& mistake = std::get<house::Mistake>(looked_up);
+    throw house::CannotAnswer(mistake.place,
+                              mistake.text + ": " + (mistake.under.empty() ? mistake.remedy : mistake.under));
+}
+
+// Heat goes up through a ceiling and down through a floor. Between two rooms it goes either way, so both see
+// the same film: else what one loses would not be what the other gains.
+units::Resistance still_air_film(const house::Surface& surface) {
+    if (std::holds_alternative<house::RoomId>(surface.beyond)) return vertical_film;
+    if (surface.kind == house::SurfaceKind::ceiling) return heat_up_film;
+    if (surface.kind == house::SurfaceKind::floor) return heat_down_film;
+    return vertical_film;
+}
+
+}  // namespace
+
+Paths parallel_paths(units::Resistance through_bay, units::Resistance through_wood, double framing) {
+    return {through_bay, through_wood, framing, framing / through_wood + (1 - framing) / through_bay};
+}
+
+Paths paths(const house::Layers& layers, units::Resistance films, units::Resistance empty_bay) {
+    units::Resistance through_bay = films, through_wood = films;
+    for (const house::CatalogueName& name : layers.names) {
+        const Layer layer = found_or_throw(look_up_layer(name));
+        const units::Resistance resistance = layer.empty_bay ? empty_bay : layer.resistance;
+        const bool bridged = layer.between_studs && layers.framing > 0;
+        through_bay += resistance;
+        through_wood += bridged ? layer.thickness / wood : resistance;
+    }
+    return parallel_paths(through_bay, through_wood, layers.framing);
+}
+
+units::Resistance films(const house::Surface& surface) {
+    const auto* space = std::get_if<house::Space>(&surface.beyond);
+    const units::Resistance inside = still_air_film(surface);
+    return inside + (space && *space == house::Space::outdoors ? outside_film : inside);
+}
+
+units::Transmittance transmittance(const house::Surface& surface, units::Resistance empty_bay) {
+    if (const auto* given = std::get_if<units::Transmittance>(&surface.assembly)) return *given;
+    if (const auto* glass = std::get_if<house::CatalogueName>(&surface.assembly))
+        return found_or_throw(look_up_glass(*glass));
+    return paths(std::get<house::Layers>(surface.assembly), films(surface), empty_bay).u;
+}
+
+}  // namespace loads
