@@ -1,0 +1,21 @@
+// The parts of a sheet, each read into its part of the survey.
+#pragma once
+
+#include "house/survey.hpp"
+#include "sheet/table_reader.hpp"
+
+namespace sheet {
+
+void read_house(TableReader& sheet, house::Survey& survey);    // house, site, thermostat, construction, space
+void read_rooms(TableReader& sheet, house::Survey& survey);    // room, other_rooms
+void read_machine(TableReader& sheet, house::Survey& survey);  // heater, blower, cooling, device
+void read_ducts(TableReader& sheet, house::Survey& survey);    // duct
+void read_outlets(TableReader& sheet, house::Survey& survey);  // outlet
+
+// "3 square" or "2 rounded".
+house::Maybe<house::Turns> read_turns(TableReader& table, std::string_view word);
+
+// Blames every name that an earlier room, duct, outlet or window of the same room already has.
+void find_repeated_names(const house::Survey& survey, Mistakes& mistakes);
+
+}  // namespace sheet

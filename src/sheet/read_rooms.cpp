@@ -1,0 +1,134 @@
+// The rooms that are described, with their walls, windows and doors, and the rest of the house in one lump.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "sheet/parts.hpp"
+
+namespace sheet {
+namespace {
+
+constexpr WholeRange storeys{1, 4};
+
+std::optional<house::SurveyHorizontal> read_horizontal(TableReader& room, std::string_view word) {
+    const Node* node = room.table(word, "{ space = \"attic\" }");
+    if (node == nullptr) return std::nullopt;
+    TableReader table(*node, fmt::format("'{}' of {}", word, room.owner()), room.mistakes(), &room);
+    house::SurveyHorizontal surface;
+    surface.place = table.place();
+    surface.space = table.text("space", "\"attic\"");
+    surface.construction = table.text("construction");
+    surface.becomes = table.text("becomes");
+    table.finish();
+    return surface;
+}
+
+void read_walls(TableReader& room, house::SurveyRoom& into) {
+    const Node* node = room.table("wall", "{ ... }, under a heading [room.wall.north]");
+    if (node == nullptr) return;
+    TableReader walls(*node, fmt::format("the walls of {}", room.owner()), room.mistakes());
+    for (const auto& row : house::words<house::WallSide>()) {
+        const Node* wall_node = walls.table(row.text, "{ faces = \"outdoors\" }");
+        if (wall_node == nullptr) continue;
+        TableReader table(*wall_node, fmt::format("the {} wall of {}", row.text, room.owner()),
+                          room.mistakes(), &room);
+        house::SurveyWall wall;
+        wall.side = row.value;
+        wall.place = table.place();
+        wall.faces = table.text("faces", "\"outdoors\"");
+        wall.construction = table.text("construction");
+        wall.becomes = table.text("becomes");
+        table.finish();
+        into.walls.push_back(std::move(wall));
+    }
+    walls.finish();
+    std::stable_sort(into.walls.begin(), into.walls.end(), [](const auto& a, const auto& b) {
+        return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
+    });
+}
+
+house::SurveyWindow read_window(TableReader& table) {
+    house::SurveyWindow window;
+    window.place = table.place();
+    window.name = table.text("name");
+    window.wall = table.one_of<house::WallSide>("wall");
+    window.centre = table.quantity("centre", distance);
+    window.size = table.two("size", extent);
+    window.sill = table.quantity("sill", distance);
+    window.glass = table.text("glass");
+    window.becomes = table.text("becomes");
+    window.u = table.quantity("u", transmittance);
+    table.finish();
+    return window;
+}
+
+house::SurveyDoor read_door(TableReader& table) {
+    house::SurveyDoor door;
+    door.place = table.place();
+    door.wall = table.one_of<house::WallSide>("wall");
+    door.centre = table.quantity("centre", distance);
+    door.width = table.quantity("width", extent);
+    door.height = table.quantity("height", extent);
+    door.u = table.quantity("u", transmittance);
+    table.finish();
+    return door;
+}
+
+std::string in_room(std::string_view kind, const Node& node, std::size_t index, const TableReader& room) {
+    return fmt::format("{} of {}", owner_by_name(kind, node, index), room.owner());
+}
+
+house::SurveyRoom read_room(TableReader& table) {
+    house::SurveyRoom room;
+    room.place = table.place();
+    room.name = table.text("name", "\"bath\"");
+    room.storey = table.whole("storey", storeys);
+    room.corner = table.two("corner", any_length);
+    room.size = table.two("size", extent);
+    room.ceiling = table.quantity("ceiling", extent);
+    room.winter_indoor = table.quantity("winter_indoor", temperature);
+    room.above = read_horizontal(table, "above");
+    room.below = read_horizontal(table, "below");
+    read_walls(table, room);
+    const auto windows = table.tables("window", "[[room.window]]");
+    for (std::size_t i = 0; i < windows.size(); ++i) {
+        TableReader window(*windows[i], in_room("window", *windows[i], i, table), table.mistakes(), &table);
+        room.windows.push_back(read_window(window));
+    }
+    const auto doors = table.tables("door", "[[room.door]]");
+    for (std::size_t i = 0; i < doors.size(); ++i) {
+        TableReader door(*doors[i], in_room("door", *doors[i], i, table), table.mistakes(), &table);
+        room.doors.push_back(read_door(door));
+    }
+    table.finish();
+    return room;
+}
+
+void read_other_rooms(TableReader& sheet, house::Survey& survey) {
+    const Node* node = sheet.table("other_rooms", "{ outlets = 8 }, or a heading [other_rooms]");
+    if (node == nullptr) return;
+    TableReader table(*node, "[other_rooms]", sheet.mistakes());
+    house::SurveyOtherRooms rooms;
+    rooms.place = table.place();
+    rooms.floor_area = table.quantity("floor_area", area);
+    rooms.heat_loss = table.quantity("heat_loss", power);
+    rooms.outlets = table.whole("outlets", {1, 60});
+    rooms.pipe = table.quantity("pipe", thickness);
+    rooms.reach = table.range("reach", distance);
+    rooms.turns = read_turns(table, "turns");
+    table.finish();
+    survey.other_rooms = std::move(rooms);
+}
+
+}  // namespace
+
+void read_rooms(TableReader& sheet, house::Survey& survey) {
+    const auto rooms = sheet.tables("room", "[[room]]");
+    for (std::size_t i = 0; i < rooms.size(); ++i) {
+        TableReader room(*rooms[i], owner_by_name("room", *rooms[i], i), sheet.mistakes());
+        survey.rooms.push_back(read_room(room));
+    }
+    read_other_rooms(sheet, survey);
+}
+
+}  // namespace sheet

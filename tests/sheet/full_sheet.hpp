@@ -1,0 +1,126 @@
+// An invented house that uses every word of the sheet; no value stands in it twice where a test looks for its
+// place.
+#pragma once
+
+#include <string_view>
+
+inline constexpr std::string_view full_sheet = R"(# A house on a slope
+sheet = 1
+[house]
+name = "Quarry Cottage"
+built = 1908
+storeys = 2
+frame = "balloon"
+air_leakage = "very leaky"
+[site]
+elevation = "1000 ft"
+winter_outdoor = "-4 F"
+winter_indoor = "68 F"
+[thermostat]
+room = "landing"
+[construction.outer_wall]
+layers = ["clapboard", "board sheathing, 3/4 in"]
+studs = "24 in"
+framing = "25 %"
+u = "0.25 Btu/h.ft2.F"
+r = "R-13"
+[construction.attic_floor]
+layers = ["loose wool, 8 in"]
+[space.porch]
+winter = "40 F"
+[space.attic]
+winter = "20 F"
+[[room]]
+name = "washroom"
+storey = 1
+corner = ["1 ft", "0 ft"]
+size = ["6 ft", "8 ft"]
+ceiling = "7 ft 10 in"
+winter_indoor = "75 F"
+above = { space = "attic", construction = "attic_floor", becomes = "thick_floor" }
+below = { space = "crawl", construction = "plank_floor" }
+[room.wall.west]
+faces = "outdoors"
+construction = "outer_wall"
+becomes = "warm_wall"
+[room.wall.north]
+faces = "landing room"
+[[room.window]]
+name = "west window"
+wall = "west"
+centre = "3 ft 3 in"
+size = ["2 ft", "3 ft"]
+sill = "2 ft 10 in"
+glass = "single"
+becomes = "double, low-e"
+u = "0.9 Btu/h.ft2.F"
+[[room.door]]
+wall = "east"
+centre = "5 ft 5 in"
+width = "2 ft 6 in"
+height = "6 ft 6 in"
+u = "0.4 Btu/h.ft2.F"
+[[room]]
+name = "landing"
+[other_rooms]
+floor_area = "900 ft2"
+heat_loss = "30000 Btu/h"
+outlets = 7
+pipe = "5 in"
+reach = ["4 ft 1 in", "21 ft"]
+turns = "2 rounded"
+[heater]
+kind = "heat pump"
+input = "80000 Btu/h"
+output = "64000 Btu/h"
+efficiency = "81 %"
+rise = ["35 F", "65 F"]
+max_static = "0.5 in.wc"
+adjusted_for_elevation = true
+shares_space_with = "gas dryer"
+[blower]
+points = [["0.2 in.wc", "1180 cfm"], ["0.4 in.wc", "1080 cfm"]]
+measured = "1010 cfm"
+includes = ["filter", "other"]
+[cooling]
+kind = "coil"
+[[device]]
+name = "pleated filter"
+kind = "filter"
+drop = "0.21 in.wc"
+at = "1000 cfm"
+[[duct]]
+name = "trunk"
+side = "supply"
+from = "plenum"
+at = "18 ft"
+shape = "8 x 16 in"
+length = "22 ft"
+fittings = ["trunk start, square", "side takeoff"]
+turns = "3 square"
+runs_in = "heated rooms"
+wrap = "R-6"
+hidden = true
+state = "removed"
+[[duct]]
+name = "drop"
+side = "return"
+to = "blower"
+shape = { around = "19 in" }
+state = "new"
+[[duct]]
+name = "branch"
+shape = "4 in"
+[[outlet]]
+name = "floor register"
+duct = "branch"
+room = "washroom in plan"
+face = "10 x 6 in"
+mount = "toe kick"
+place = { under = "the west window" }
+state = "found"
+[[outlet]]
+place = { wall = "south", centre = "1 ft 7 in" }
+[[outlet]]
+place = { point = ["1 ft 8 in", "1 ft 9 in"] }
+)";
