@@ -77,6 +77,7 @@ std::optional<Holding> airflow_that_holds(const HeatWay& way, const Supply& supp
 units::Temperature room_temperature(const HeatWay& way, const Supply& supply, const loads::RoomHeatLoss& room,
                                     units::MassFlow flow) {
     const units::HeatLossPerKelvin brings = supply.on_time * (flow * supply.specific_heat);
+    if (brings + room.conductance <= units::HeatLossPerKelvin()) return room.balance;  // nothing moves it
     const units::TemperatureDifference above_balance = arrival(way, supply, flow) - room.balance;
     return room.balance + above_balance * (brings / (brings + room.conductance));
 }

@@ -3,12 +3,15 @@
 
 #include <algorithm>
 
+#include "house/cannot_answer.hpp"
+
 namespace ducts {
 namespace {
 
 constexpr units::Density table_density{1.2041};  // makers' tables: air of 20 C at sea level
 
-// y at x on the line through the two points nearest to x; x rises along the points.
+// y at x on the line through the two points nearest to x; x rises along the points, and where it stands still
+// the first of them counts.
 struct Knot {
     double x, y;
 };
@@ -18,7 +21,8 @@ double on_polyline(const Points& points, double x, ToKnot knot) {
     std::size_t upper = 1;
     while (upper + 1 < points.size() && knot(points[upper]).x < x) ++upper;
     const Knot a = knot(points[upper - 1]), b = knot(points[upper]);
-    return a.x == b.x ? b.y : a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
+    if (a.x == b.x) return x > a.x ? b.y : a.y;
+    return a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
 }
 
 }  // namespace
@@ -49,6 +53,8 @@ DesignBlower design_blower(const house::Blower& blower, units::Power output, con
         if (!blower.points.empty())
             design.external_static = lighter * static_pressure_at(blower.points, *measured);
     } else if (const auto* external_static = std::get_if<units::Pressure>(&blower.known_by)) {
+        if (blower.points.empty())
+            throw house::CannotAnswer({}, "the blower's static pressure is known but not its table");
         design.basis = AirflowBasis::makers_table;
         design.airflow = airflow_at_static(blower.points, *external_static / lighter);
     } else {

@@ -5,20 +5,6 @@
 #include "ducts/duct_system.hpp"
 
 namespace ducts {
-namespace {
-
-const house::Duct* duct_of(const house::House& house, const house::Outlet& outlet) {
-    for (const house::Duct& duct : house.ducts)
-        if (duct.id == outlet.duct) return &duct;
-    return nullptr;
-}
-
-bool is_supply(const house::House& house, const house::Outlet& outlet) {
-    const house::Duct* duct = duct_of(house, outlet);
-    return duct && duct->side == house::DuctSide::supply;
-}
-
-}  // namespace
 
 DesignFlows design_flows(const house::House& house, const loads::HouseHeatLoss& loss, units::MassFlow total) {
     const auto& outlets = house.outlets;
@@ -27,10 +13,10 @@ DesignFlows design_flows(const house::House& house, const loads::HouseHeatLoss& 
     int grilles = 0;
     const auto supply_outlets_of = [&](house::RoomId room) {
         return std::count_if(outlets.begin(), outlets.end(),
-                             [&](const house::Outlet& o) { return o.room == room && is_supply(house, o); });
+                             [&](const house::Outlet& o) { return o.room == room && house.is_supply(o); });
     };
     for (std::size_t i = 0; i < outlets.size(); ++i) {
-        if (!is_supply(house, outlets[i])) {
+        if (!house.is_supply(outlets[i])) {
             ++grilles;
             continue;
         }
@@ -44,8 +30,8 @@ DesignFlows design_flows(const house::House& house, const loads::HouseHeatLoss& 
     DesignFlows flows;
     flows.outlets.resize(outlets.size());
     for (std::size_t i = 0; i < outlets.size(); ++i)
-        flows.outlets[i] = is_supply(house, outlets[i]) ? total * (all > 0 ? weight[i] / all : 0)
-                                                        : total / std::max(1, grilles);
+        flows.outlets[i] = house.is_supply(outlets[i]) ? total * (all > 0 ? weight[i] / all : 0)
+                                                       : total / std::max(1, grilles);
     flows.each_other_outlet = total * (all > 0 ? other_weight / all : 0);
     return flows;
 }

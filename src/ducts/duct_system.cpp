@@ -15,10 +15,11 @@ using Tree = boost::adjacency_list<boost::vecS, boost::vecS, boost::directedS, S
 using Vertex = boost::graph_traits<Tree>::vertex_descriptor;
 constexpr int nothing = -1;
 
-// Where a branch hangs on a duct: so far along it.
+// What hangs on a duct, so far along it: a branch, or an outlet at its end.
 struct Cut {
     double at;
     Vertex below;
+    int outlet = nothing;
 };
 
 class SideBuilder {
@@ -47,7 +48,7 @@ class SideBuilder {
         }
         for (std::size_t i = 0; i < house_.outlets.size(); ++i)
             if (house_.outlets[i].duct == duct(index).id)
-                cuts.push_back({duct(index).length.si(), add_leaf(i)});
+                cuts.push_back({duct(index).length.si(), {}, static_cast<int>(i)});
         std::stable_sort(cuts.begin(), cuts.end(), [](const Cut& a, const Cut& b) { return a.at < b.at; });
         return chain(index, cuts);
     }
@@ -69,15 +70,23 @@ class SideBuilder {
             }
             if (i == 0 || end > start) tree_[current].length = units::Length(end - start);
             start = std::max(start, end);
-            boost::add_edge(current, cuts[i].below, tree_);
+            const bool alone = i + 1 == cuts.size() && boost::out_degree(current, tree_) == 0;
+            if (cuts[i].outlet != nothing && alone)
+                tree_[current].outlet = cuts[i].outlet;
+            else
+                boost::add_edge(current,
+                                cuts[i].outlet != nothing ? add_end(piece, cuts[i].outlet) : cuts[i].below,
+                                tree_);
         }
         return first;
     }
 
-    Vertex add_leaf(std::size_t outlet) {
-        SystemSection leaf;
-        leaf.outlet = static_cast<int>(outlet);
-        return boost::add_vertex(leaf, tree_);
+    // The end of a duct for one outlet, where others or branches leave at the same place.
+    Vertex add_end(SystemSection end, int outlet) {
+        end.outlet = outlet;
+        end.length = {};
+        end.fittings.clear();
+        return boost::add_vertex(std::move(end), tree_);
     }
 
     SystemSection plain_section(const house::Duct& d, int index) const {
@@ -87,6 +96,7 @@ class SideBuilder {
         SystemSection piece;
         piece.duct = index;
         piece.section = section_of(d.shape ? *d.shape : *unsized_);
+        piece.unsized = !d.shape;
         piece.length = d.length;
         for (const house::CatalogueName& name : d.fittings) {
             const auto found = look_up_fitting(name);
@@ -138,29 +148,19 @@ class SideBuilder {
         return run;
     }
 
-    // The tree as a list, leaves first; an outlet becomes part of the section it ends.
     Side leaves_first() {
         std::vector<Vertex> order;
         boost::topological_sort(tree_, std::back_inserter(order));
         std::vector<int> position(boost::num_vertices(tree_), nothing);
         Side side;
         for (Vertex v : order) {
-            if (is_leaf_mark(v)) continue;
             position[v] = static_cast<int>(side.size());
-            SystemSection section = std::move(tree_[v]);
-            for (auto [e, end] = boost::out_edges(v, tree_); e != end; ++e) {
-                const Vertex child = boost::target(*e, tree_);
-                if (is_leaf_mark(child))
-                    section.outlet = tree_[child].outlet;
-                else
-                    side[static_cast<std::size_t>(position[child])].parent = position[v];
-            }
-            side.push_back(std::move(section));
+            for (auto [e, end] = boost::out_edges(v, tree_); e != end; ++e)
+                side[static_cast<std::size_t>(position[boost::target(*e, tree_)])].parent = position[v];
+            side.push_back(std::move(tree_[v]));
         }
         return side;
     }
-
-    bool is_leaf_mark(Vertex v) const { return tree_[v].duct == nothing && tree_[v].outlet != nothing; }
 
     const house::House& house_;
     const std::optional<house::Shape>& unsized_;
@@ -177,6 +177,13 @@ DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
                       SideBuilder(house, unsized, house::DuctSide::return_side).build()};
     set_flows(system, flows);
     return system;
+}
+
+void give_shape(DuctSystem& system, const house::Shape& shape) {
+    const Section section = section_of(shape);
+    for (Side* side : {&system.supply, &system.return_side})
+        for (SystemSection& piece : *side)
+            if (piece.unsized) piece.section = section;
 }
 
 void set_flows(DuctSystem& system, const DesignFlows& flows) {

@@ -3,9 +3,10 @@
 //
 // Built on Boost.Graph: a trunk is cut at each takeoff, so one section has one flow. Sections come leaves
 // first, each with the position of its parent (the next section towards the blower). A duct's fittings sit on
-// its first section, where the flow is largest. The outlets nobody described leave the trunks at equal
-// spacing (or the plenum, where no trunk is described), the nearest with the shortest reach, the farthest
-// with the longest.
+// its first section, where the flow is largest; what lies beyond its last branch carries no air and is left
+// out. Outlets that share the end of a duct, with each other or with a branch, get a section of no length
+// each. The outlets nobody described leave the trunks at equal spacing (or the plenum, where no trunk is
+// described), the nearest with the shortest reach, the farthest with the longest.
 #pragma once
 
 #include <optional>
@@ -33,6 +34,7 @@ struct SystemSection {
     int duct = -1;    // position in House::ducts; -1: a run to rooms not described
     int outlet = -1;  // position in House::outlets, of a leaf; -1: none
     Section section;
+    bool unsized = false;  // the sheet gives no shape: the section's is on trial
     units::Length length;
     std::vector<const Fitting*> fittings;
     double loss_factor = 1;
@@ -51,6 +53,8 @@ struct DuctSystem {
 DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
                        const std::optional<house::Shape>& unsized);
 
+// Gives the sections without a shape of their own another one to try.
+void give_shape(DuctSystem& system, const house::Shape& shape);
 // Gives every section of a system the flow of these outlets, summed towards plenum and blower.
 void set_flows(DuctSystem& system, const DesignFlows& flows);
 

@@ -10,12 +10,13 @@
 namespace ducts {
 namespace {
 
+// Fittings as length of pipe that loses as much at the duct's own friction. A duct with little air loses next
+// to nothing per length, and the takeoff it owes to a fast trunk would count for miles: no less than the
+// least sensible rate is taken.
 PathPiece piece(const Side& side, const SystemSection& section, const loads::Air& air) {
-    PathPiece piece{section.duct, section.loss_factor * section.length, {}};
-    const units::FrictionRate per_length = friction(section.section, section.flow / air.density, air);
-    if (per_length.si() > 0)
-        piece.equivalent = section.loss_factor * (fittings_loss(side, section, air) / per_length);
-    return piece;
+    const units::FrictionRate own = friction(section.section, section.flow / air.density, air);
+    const units::Length equivalent = fittings_loss(side, section, air) / std::max(own, least_sensible_rate);
+    return {section.duct, section.loss_factor * section.length, section.loss_factor * equivalent};
 }
 
 // Effective length from the root to each section, and the way back from the longest.

@@ -1,13 +1,15 @@
 // The friction rate: how much pressure each length of duct may lose.
 //
-//     available static pressure = blower's external static - devices outside the maker's curve - register -
-//     grille total effective length    = longest supply path + longest return path, fittings as equivalent
-//     lengths friction rate             = available static pressure / total effective length
+//     available static pressure = blower's external static
+//                                 - devices outside the maker's curve - register - grille
+//     total effective length    = longest supply path + longest return path, fittings as equivalent lengths
+//     friction rate             = available static pressure / total effective length
 //
 // Trade-association procedure (common practice). A fitting's equivalent length is its loss divided by the
-// duct's friction per length, at the design flow and real size. "Longest" is by effective length. Static and
-// total pressure are not told apart here: with like velocities in both plenums the error is under 0.03 in.wc.
-// Sensible rates run from 0.06 to 0.18 in.wc/100 ft.
+// duct's friction per length, both at the design flow and real size; where that friction is below the least
+// sensible rate, by that rate, so that a duct with little air does not count its fittings as miles. "Longest"
+// is by effective length. Static and total pressure are not told apart here: with like velocities in both
+// plenums the error is under 0.03 in.wc. Sensible rates run from 0.06 to 0.18 in.wc/100 ft.
 #pragma once
 
 #include <string>

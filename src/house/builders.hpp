@@ -31,6 +31,7 @@ units::Area wall_area(const Room& room, WallSide side);
 // surfaces.cpp: walls that name what they face, ceiling and floor. openings.cpp: windows and doors in such a
 // wall; gives their area. partitions.cpp: what lies between rooms, equal and opposite on both sides.
 void build_walls(Work& work, const SurveyRoom& written, Room& room);
+bool lies_inside(const Survey& survey, const SurveyRoom& written, WallSide side);
 void build_ceiling_and_floor(Work& work, const SurveyRoom& written, Room& room);
 units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, WallSide side, Space beyond);
 void build_partitions(Work& work);

@@ -27,9 +27,12 @@ Assembly assembly_named(Work& work, const Given<std::string>& name) {
     if (construction.u) return construction.u->value;
     if (construction.r && construction.r->value.si() > 0) return 1 / construction.r->value;
     if (construction.layers.empty()) {
-        work.ledger.blame(construction.place,
-                          "the construction " + construction.name + " says nothing of its make",
-                          "write layers = [...] from outside to inside, or u, or r");
+        work.ledger.blame(Mistake{"the construction " + construction.name + " says nothing of its make",
+                                  {},
+                                  "write layers = [...] from outside to inside, or u, or r",
+                                  construction.place,
+                                  std::nullopt,
+                                  true});
         return units::Transmittance(1);
     }
     Layers layers{{}, framing_share(work, construction)};

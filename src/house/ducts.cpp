@@ -39,7 +39,8 @@ std::optional<Shape> shape_of(Work& work, const SurveyDuct& written, const Duct&
         work.ledger.blame(written.around->place, "the duct " + duct.name + " has no width");
     if (written.shape) return written.shape->value;
     if (written.around) return from_tape(written.around->value);
-    if (duct.state != State::added)
+    const bool to_be_sized = duct.state == State::added && duct.side == DuctSide::supply;
+    if (!to_be_sized)
         work.ledger.blame_missing(written.place, "the shape of the duct " + duct.name,
                                   "shape = \"6 in\", \"8 x 16 in\", or { around = \"19 in\" }");
     return std::nullopt;
@@ -122,13 +123,16 @@ void connect(Work& work, const SurveyDuct& written, Duct& duct) {
             {},
             work.stage == Stage::planned ? "one is removed, the other stays" : "one is found, the other new",
             end->place,
-            trunk.state ? std::optional<Place>(trunk.state->place) : std::nullopt});
+            trunk.state ? std::optional<Place>(trunk.state->place) : std::nullopt,
+            true});
     duct.from = DuctId{*other};
     duct.at = trunk.length ? trunk.length->value : units::Length();
     if (!written.at) return;
-    if (trunk.length && written.at->value > trunk.length->value)
+    constexpr units::Length tape{0.003};  // measuring slack
+    if (trunk.length && written.at->value > trunk.length->value + tape)
         work.ledger.blame(written.at->place,
-                          "the duct " + duct.name + " leaves the " + end->value + " beyond its end",
+                          "the duct " + duct.name + (supply ? " leaves the " : " joins the ") + end->value +
+                              " beyond its end",
                           "the " + end->value + " is " +
                               units::write(trunk.length->value, units::System::us).text() + " long");
     duct.at = written.at->value;

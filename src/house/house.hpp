@@ -59,6 +59,7 @@ struct Room {
     int storey = 1;
     units::Length width, depth, ceiling;  // west-east, south-north, floor to ceiling
     units::Temperature winter_indoor;
+    bool altered = false;  // the work changes its walls, windows, ceiling or floor
     std::vector<Surface> surfaces;
     units::Area floor_area() const { return width * depth; }
 };
@@ -177,6 +178,8 @@ struct House {
 
     units::Temperature winter(Space space) const { return space_winter[static_cast<std::size_t>(space)]; }
     const Room& room(RoomId id) const { return rooms[static_cast<std::size_t>(id.index)]; }
+    const Duct* duct(DuctId id) const;  // nullptr where this house does not have it
+    bool is_supply(const Outlet& outlet) const;
 };
 
 }  // namespace house

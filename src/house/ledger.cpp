@@ -14,11 +14,12 @@ double Ledger::take(DefaultId id, std::string used_for) {
 }
 
 void Ledger::blame(Place place, std::string text, std::string remedy) {
-    mistakes_.push_back(Mistake{std::move(text), {}, std::move(remedy), place, std::nullopt});
+    mistakes_.push_back(Mistake{std::move(text), {}, std::move(remedy), place, std::nullopt, false});
 }
 
 void Ledger::blame_missing(Place where, std::string_view what, std::string_view example) {
-    blame(where, std::string(what) + " is missing", "write " + std::string(example));
+    blame(Mistake{
+        std::string(what) + " is missing", {}, "write " + std::string(example), where, std::nullopt, true});
 }
 
 std::vector<Assumption> Ledger::assumptions() && { return std::move(assumptions_); }

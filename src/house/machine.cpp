@@ -121,6 +121,8 @@ bool described(const Work& work, DeviceKind kind) {
 void build_device(Work& work, const SurveyDevice& written) {
     Ledger& ledger = work.ledger;
     const DeviceKind kind = written.kind ? written.kind->value : DeviceKind::other;
+    // The maker's figures hold it already: counted once.
+    const bool counted = kind != DeviceKind::other && included(work, kind);
     Device device;
     device.kind = kind;
     device.name = written.name ? written.name->value : std::string(word(kind));
@@ -128,15 +130,13 @@ void build_device(Work& work, const SurveyDevice& written) {
         device.drop = written.drop->value;
     else if (kind == DeviceKind::other)
         ledger.blame_missing(written.place, "the pressure lost in " + device.name, "drop = \"0.10 in.wc\"");
-    else
+    else if (!counted)
         device.drop = units::Pressure(ledger.take(
             kind == DeviceKind::filter ? DefaultId::filter_drop : DefaultId::coil_drop, device.name));
     if (written.at) device.at = written.at->value;
     if (written.drop && device.drop.si() <= 0)
         ledger.blame(written.drop->place, "a device loses some pressure", "leave it out if it loses none");
-    if (included(work, kind) && kind != DeviceKind::other)
-        return;  // the maker's figures hold it already: counted once
-    work.house.devices.push_back(device);
+    if (!counted) work.house.devices.push_back(device);
 }
 
 void build_devices(Work& work) {

@@ -34,10 +34,18 @@ void blame_unknown(Ledger& ledger, const Given<std::string>& name, std::string_v
     for (const Thing& thing : things)
         if (!name_of(thing).empty()) known.push_back(name_of(thing));
     const std::string nearest = units::nearest_word(name.value, known);
-    Mistake mistake{
-        "no " + std::string(kind) + " is called '" + name.value + "'", {}, {}, name.place, std::nullopt};
-    if (!nearest.empty()) mistake.under = "did you mean '" + nearest + "'?";
-    if (known.empty()) mistake.remedy = "the sheet describes no " + std::string(kind);
+    // A near name makes it a slip for certain; without one the name may be missing for another mistake's
+    // sake.
+    Mistake mistake{"no " + std::string(kind) + " is called '" + name.value + "'",
+                    nearest.empty() ? "" : "did you mean '" + nearest + "'?",
+                    {},
+                    name.place,
+                    std::nullopt,
+                    nearest.empty()};
+    if (things.empty())
+        mistake.remedy = "the sheet describes no " + std::string(kind);
+    else if (known.empty())
+        mistake.remedy = "give it a name = \"...\" first";
     ledger.blame(std::move(mistake));
 }
 

@@ -19,7 +19,6 @@ using Pair = std::pair<int, int>;  // lower id first
 struct Partition {
     units::Area area;
     Maybe<std::string> construction;
-    std::vector<int> named_by;  // rooms whose sheet entry names this wall
 };
 
 const SurveyWall* named_wall(const SurveyRoom& room, WallSide side) {
@@ -82,7 +81,10 @@ class Partitions {
     Room& room(int i) { return rooms()[static_cast<std::size_t>(i)]; }
     const SurveyRoom& written(int i) { return work_.survey.rooms[static_cast<std::size_t>(i)]; }
 
+    // The walls of room i that name another room; where that one names i too, the smaller of both is what
+    // they can share.
     void add_named(int i) {
+        std::map<int, Partition> named;
         for (const SurveyWall& wall : written(i).walls) {
             const auto other = wall.faces ? find_named(work_.survey.rooms, wall.faces->value) : std::nullopt;
             if (!other) continue;
@@ -91,10 +93,16 @@ class Partitions {
                                    "a wall of the " + room(i).name + " faces its own room");
                 continue;
             }
-            Partition& partition = between_[std::minmax(i, *other)];
-            partition.area = std::max(partition.area, wall_area(room(i), wall.side));
-            partition.construction = at_stage(work_, wall.construction, wall.becomes);
-            partition.named_by.push_back(i);
+            Partition& partition = named[*other];
+            partition.area += wall_area(room(i), wall.side);
+            const auto& make = at_stage(work_, wall.construction, wall.becomes);
+            if (!partition.construction) partition.construction = make;
+        }
+        for (const auto& [other, partition] : named) {
+            const auto [at, is_new] = between_.try_emplace(std::minmax(i, other), partition);
+            if (is_new) continue;
+            at->second.area = std::min(at->second.area, partition.area);
+            if (!at->second.construction) at->second.construction = partition.construction;
         }
     }
 
@@ -127,22 +135,13 @@ class Partitions {
             {SurfaceKind::partition, "wall to the " + room(towards).name, area, RoomId{towards}, make});
     }
 
-    static bool of_unnamed_wall(const Partition& partition, int room) {
-        return std::find(partition.named_by.begin(), partition.named_by.end(), room) ==
-               partition.named_by.end();
-    }
-
-    // Inside walls that face rooms nobody described: named so, or not named and not beside a described room.
+    // Inside walls that face rooms nobody described: what no described room takes of the walls inside.
     void add_rest(int i) {
         units::Area rest;
-        for (WallSide side : all_sides) {
-            const SurveyWall* wall = named_wall(written(i), side);
-            if (!wall || (wall->faces && wall->faces->value == word(Space::heated_rooms)))
-                rest += wall_area(room(i), side);
-        }
+        for (WallSide side : all_sides)
+            if (lies_inside(work_.survey, written(i), side)) rest += wall_area(room(i), side);
         for (const auto& [pair, partition] : between_)
-            if ((pair.first == i || pair.second == i) && of_unnamed_wall(partition, i))
-                rest -= partition.area;
+            if (pair.first == i || pair.second == i) rest -= partition.area;
         const bool flows = room(i).winter_indoor != work_.house.site.winter_indoor;
         if (rest.si() <= 1e-9 || !flows) return;
         room(i).surfaces.push_back({SurfaceKind::partition, "other inside walls", rest, Space::heated_rooms,

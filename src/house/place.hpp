@@ -34,6 +34,7 @@ struct Mistake {
     std::string remedy;  // "measure from the wall's west end to the middle of the window"; may be empty
     Place place;
     std::optional<Place> second;  // "first written here"
+    bool may_follow = false;  // of something missing or not found: perhaps only because of another mistake
 };
 
 // A word that its owner looks up later (a material, a glass, a fitting), kept with its place so that the

@@ -1,4 +1,6 @@
 // Rooms: their sizes and temperatures; surfaces are added by surfaces.cpp and partitions.cpp.
+#include <algorithm>
+
 #include "house/builders.hpp"
 #include "units/unit.hpp"
 
@@ -23,6 +25,7 @@ Room build_room(Work& work, const SurveyRoom& written, int index) {
                      "the house has " + std::to_string(work.house.storeys) + " (storeys, under [house])");
     room.ceiling = ledger.or_default(written.ceiling, DefaultId::ceiling_height, the_room);
     room.winter_indoor = written.winter_indoor ? written.winter_indoor->value : work.house.site.winter_indoor;
+    room.altered = is_altered(written);
     if (written.size && (size.first.si() <= 0 || size.second.si() <= 0))
         ledger.blame(written.size->place, the_room + " has no floor", "both sizes must be above zero");
     if (written.ceiling && room.ceiling.si() <= 0)
@@ -55,6 +58,13 @@ void blame_overlaps(Work& work) {
 
 }  // namespace
 
+bool is_altered(const SurveyRoom& room) {
+    const auto becomes = [](const auto& thing) { return thing.becomes.has_value(); };
+    return std::any_of(room.walls.begin(), room.walls.end(), becomes) ||
+           std::any_of(room.windows.begin(), room.windows.end(), becomes) ||
+           (room.above && becomes(*room.above)) || (room.below && becomes(*room.below));
+}
+
 units::Length wall_length(const Room& room, WallSide side) {
     return side == WallSide::north || side == WallSide::south ? room.width : room.depth;
 }
@@ -64,7 +74,12 @@ units::Area wall_area(const Room& room, WallSide side) { return wall_length(room
 void build_rooms(Work& work) {
     const auto& written = work.survey.rooms;
     if (written.empty())
-        work.ledger.blame(Place{1, 1, 1}, "the sheet describes no room", "begin one with [[room]]");
+        work.ledger.blame(Mistake{"the sheet describes no room",
+                                  {},
+                                  "begin one with [[room]]",
+                                  Place{1, 1, 1},
+                                  std::nullopt,
+                                  true});
     for (std::size_t i = 0; i < written.size(); ++i)
         work.house.rooms.push_back(build_room(work, written[i], static_cast<int>(i)));
     blame_overlaps(work);

@@ -21,7 +21,7 @@ void blame_facing(Work& work, const Given<std::string>& faces) {
     work.ledger.blame(Mistake{
         "nothing is called '" + faces.value + "'", nearest.empty() ? "" : "did you mean '" + nearest + "'?",
         "write outdoors, attic, basement, crawl, garage, porch, heated rooms, or a room's name", faces.place,
-        std::nullopt});
+        std::nullopt, true});
 }
 
 // Walls of unknown make: by the year the house was built.
@@ -43,6 +43,7 @@ void build_wall(Work& work, const SurveyRoom& written, Room& room, const SurveyW
     if (!space || *space == Space::heated_rooms) return;  // partitions.cpp
     const units::Area open = build_openings(work, written, room, wall.side, *space);
     const units::Area net = wall_area(room, wall.side) - open;
+    if (net.si() < 0 && wall_area(room, wall.side).si() <= 0) return;  // the room's size is to blame
     if (net.si() < 0)
         return work.ledger.blame(wall.place, "the openings of the " + name + " are larger than the wall");
     const auto& make = at_stage(work, wall.construction, wall.becomes);
@@ -50,15 +51,6 @@ void build_wall(Work& work, const SurveyRoom& written, Room& room, const SurveyW
     work.house.space_winter[static_cast<std::size_t>(*space)] = space_temperature(work, *space, whose);
     room.surfaces.push_back({SurfaceKind::wall, name, net, *space,
                              make ? assembly_named(work, *make) : default_wall(work, whose)});
-}
-
-bool faces_a_space(const SurveyRoom& written, WallSide side) {
-    for (const SurveyWall& wall : written.walls)
-        if (wall.side == side && wall.faces) {
-            const auto space = space_named(wall.faces->value);
-            return space && *space != Space::heated_rooms;
-        }
-    return false;
 }
 
 // What lies above or below where the sheet is silent: heated rooms inside the house, attic and basement at
@@ -98,19 +90,34 @@ void build_horizontal(Work& work, const std::optional<SurveyHorizontal>& written
 
 }  // namespace
 
+// Whether a wall is known to lie between heated rooms; one whose facing is missing or wrong is blamed for
+// that.
+bool lies_inside(const Survey& survey, const SurveyRoom& written, WallSide side) {
+    for (const SurveyWall& wall : written.walls)
+        if (wall.side == side)
+            return wall.faces && (wall.faces->value == word(Space::heated_rooms) ||
+                                  find_named(survey.rooms, wall.faces->value));
+    return true;
+}
+
 void build_walls(Work& work, const SurveyRoom& written, Room& room) {
     for (const SurveyWall& wall : written.walls) build_wall(work, written, room, wall);
     for (const SurveyWindow& window : written.windows) {
         if (!window.wall)
             work.ledger.blame_missing(window.place, "the wall of this window of the " + room.name,
                                       "wall = \"north\"");
-        else if (!faces_a_space(written, window.wall->value))
+        else if (lies_inside(work.survey, written, window.wall->value))
             work.ledger.blame(
                 window.wall->place,
                 "the " + std::string(word(window.wall->value)) + " wall of the " + room.name +
                     " has a window but does not face outdoors",
                 "write [room.wall." + std::string(word(window.wall->value)) + "] with faces = \"outdoors\"");
     }
+    // A door in an inside wall loses nothing to speak of, but one in no wall at all may be an outside door.
+    for (const SurveyDoor& door : written.doors)
+        if (!door.wall)
+            work.ledger.blame_missing(door.place, "the wall of this door of the " + room.name,
+                                      "wall = \"south\"");
 }
 
 void build_ceiling_and_floor(Work& work, const SurveyRoom& written, Room& room) {

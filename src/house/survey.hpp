@@ -77,6 +77,9 @@ struct SurveyRoom {
     std::vector<SurveyDoor> doors;
 };
 
+// Whether the work changes the room's walls, windows, ceiling or floor.
+bool is_altered(const SurveyRoom& room);
+
 // "3 square", "2 rounded": when the fittings' names are not known.
 struct Turns {
     int count = 0;

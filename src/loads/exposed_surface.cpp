@@ -13,12 +13,25 @@ bool lets_air_in(const house::Surface& surface) {
     return space && *space != house::Space::heated_rooms && *space != house::Space::basement;
 }
 
-// Walls and top ceiling of a box 3 to 2: sides 1.5 a and a, so a perimeter of 5 a.
+// Share of the described ground floor under which air moves; 0 where no room of the first storey is
+// described.
+double exposed_floor_share(const house::House& house) {
+    units::Area floors, exposed;
+    for (const house::Room& room : house.rooms) {
+        if (room.storey != 1) continue;
+        floors += room.floor_area();
+        for (const house::Surface& surface : room.surfaces)
+            if (surface.kind == house::SurfaceKind::floor && lets_air_in(surface)) exposed += surface.area;
+    }
+    return floors > units::Area() ? exposed / floors : 0;
+}
+
+// Walls, top ceiling and any exposed floor of a box 3 to 2: sides 1.5 a and a, so a perimeter of 5 a.
 units::Area of_box(const house::House& house) {
     const units::Area floor = described_floor_area(house) + house.other_rooms->floor_area;
     const units::Area footprint = floor / house.storeys;
     const units::Length perimeter{5 * std::sqrt(footprint.si() / 1.5)};
-    return house.storeys * (perimeter * mean_ceiling(house)) + footprint;
+    return house.storeys * (perimeter * mean_ceiling(house)) + footprint * (1 + exposed_floor_share(house));
 }
 
 // Where only the others' heat loss is stated: as much surface as loses that heat where the described rooms,

@@ -7,8 +7,8 @@
 // Source: NFPA 54 for the elevation (4 % a 1,000 ft, counted from the sea); steady heat balance for the rest.
 // Where nothing of the heater is known, its share of time on is taken and the output follows from that.
 // While it is on, a room receives mass flow x specific heat x (arrival - room); over the night, on-time times
-// that. Doubling the output at the same airflow halves the on-time and changes no steady room temperature
-// where the ducts lose nothing. On-time above 1: the heater cannot hold the house; it is then on all the
+// that. Doubling the output at the same airflow halves the on-time and leaves the steady temperature of a room
+// at the return air's temperature, where the ducts lose nothing. On-time above 1: the heater cannot hold the house; it is then on all the
 // time.
 // Accuracy: the balance exact; the derating +-1 % of output a 1,000 ft.
 // Throws house::CannotAnswer where there is no output, no airflow or no warmth to answer with.

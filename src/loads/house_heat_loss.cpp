@@ -13,17 +13,37 @@ units::Power out_of_the_house(const RoomHeatLoss& room) {
     return lost;
 }
 
-units::Power other_rooms_loss(const house::House& house, units::Area whole_exposed,
-                              units::Power described_loss) {
+// Rooms the work does not touch tell best what the others are like; where all are touched, all of them have
+// to.
+struct Likeness {
+    units::Area exposed;
+    units::Power loss;  // at the house's temperature
+};
+Likeness likeness(const house::House& house, const std::vector<RoomHeatLoss>& rooms, bool altered_too) {
+    Likeness like;
+    const units::Temperature outdoors = house.site.winter_outdoor;
+    for (const RoomHeatLoss& room : rooms) {
+        if (house.room(room.room).altered && !altered_too) continue;
+        like.exposed += exposed_surface(house.room(room.room));
+        const units::TemperatureDifference difference = room.inside - outdoors;
+        if (difference.si() > 0)
+            like.loss += out_of_the_house(room) * ((house.site.winter_indoor - outdoors) / difference);
+    }
+    return like;
+}
+
+units::Power other_rooms_loss(const house::House& house, const HouseHeatLoss& loss) {
     if (!house.other_rooms) return {};
     if (house.other_rooms->heat_loss) return *house.other_rooms->heat_loss;
-    const units::Area described = described_exposed_surface(house);
-    if (described <= units::Area())
+    Likeness like = likeness(house, loss.rooms, false);
+    if (like.exposed <= units::Area()) like = likeness(house, loss.rooms, true);
+    if (like.exposed <= units::Area())
         throw house::CannotAnswer({},
                                   "the other rooms' heat loss is judged by the described rooms that face "
                                   "outdoors, and there is none: describe one, or give heat_loss under "
                                   "[other_rooms]");
-    return ((whole_exposed - described) / described) * described_loss;
+    const units::Area others = loss.infiltration.exposed - described_exposed_surface(house);
+    return (others / like.exposed) * like.loss;
 }
 
 }  // namespace
@@ -35,7 +55,7 @@ HouseHeatLoss house_heat_loss(const house::House& house) {
         loss.rooms.push_back(room_heat_loss(house, loss.infiltration, room.id));
         loss.total += out_of_the_house(loss.rooms.back());
     }
-    loss.other_rooms = other_rooms_loss(house, loss.infiltration.exposed, loss.total);
+    loss.other_rooms = other_rooms_loss(house, loss);
     loss.total += loss.other_rooms;
     return loss;
 }

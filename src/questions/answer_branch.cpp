@@ -1,0 +1,120 @@
+#include "questions/answer_branch.hpp"
+
+#include <algorithm>
+
+#include "ducts/stock_sizes.hpp"
+#include "house/cannot_answer.hpp"
+#include "units/nearest_word.hpp"
+
+namespace questions {
+namespace {
+
+const house::Outlet& outlet_named(const house::House& house, const std::string& name) {
+    std::vector<std::string_view> names;
+    for (const house::Outlet& outlet : house.outlets) {
+        if (!house.is_supply(outlet)) continue;
+        if (outlet.name == name) return outlet;
+        names.push_back(outlet.name);
+    }
+    const std::string nearest = units::nearest_word(name, names);
+    throw house::AskedWrongly({}, "no supply outlet of the planned house is called '" + name + "'" +
+                                      (nearest.empty() ? "" : "; did you mean '" + nearest + "'?"));
+}
+
+const house::Outlet& only_new_outlet(const house::House& house) {
+    const house::Outlet* only = nullptr;
+    for (const house::Outlet& outlet : house.outlets) {
+        if (outlet.state != house::State::added || !house.is_supply(outlet)) continue;
+        if (only)
+            throw house::AskedWrongly(outlet.place, "two new outlets, '" + only->name + "' and '" +
+                                                        outlet.name + "': say which with --outlet NAME");
+        only = &outlet;
+    }
+    if (!only)
+        throw house::AskedWrongly(
+            {}, "the sheet plans no new supply outlet: give a [[duct]] and its [[outlet]] state = \"new\"");
+    return *only;
+}
+
+// The size as a word that tells one choice from another.
+std::string choice_text(const BranchTrial& trial) {
+    const auto* round = std::get_if<house::Round>(&trial.pipe);
+    return round ? std::to_string(round->diameter.si()) : std::string();
+}
+
+Asked asked(const BranchTrial& trial, std::string choice) {
+    const double needs = trial.needs ? trial.needs->airflow.si() : 0;
+    return {{needs, trial.carries.si(), trial.margin().si(), trial.reaches.si()}, std::move(choice)};
+}
+
+// The same question of another house: the size stays, and then what would be chosen there.
+std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet,
+                               const BranchSizing& sizing) {
+    const BranchSetting setting = branch_setting(house, outlet);
+    const std::optional<house::Shape> kept =
+        sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
+    const BranchTrial trial = try_size(house, setting, kept);
+    if (!trial.needs) return std::nullopt;
+    if (!sizing.to_size) return asked(trial, {});
+    return asked(trial, choice_text(choose_pipe(house, setting, trial)));
+}
+
+std::optional<AtHouseTemperature> at_house_temperature(const house::House& house, const BranchSizing& sizing,
+                                                       house::OutletId outlet) {
+    const house::RoomId room = sizing.setting.asked.room;
+    const units::Temperature cooler = house.site.winter_indoor;
+    if (!sizing.to_size || house.room(room).winter_indoor <= cooler) return std::nullopt;
+    house::House changed = house;
+    changed.rooms[static_cast<std::size_t>(room.index)].winter_indoor = cooler;
+    const BranchSetting setting = branch_setting(changed, outlet);
+    const BranchTrial choice =
+        choose_pipe(changed, setting, try_size(changed, setting, sizing.choice().pipe));
+    // The wanted temperature with the smaller pipe: what the room then loses beyond what its air brings.
+    const units::Temperature wanted = house.room(room).winter_indoor;
+    const BranchTrial there = try_size(house, sizing.setting, choice.pipe);
+    const units::TemperatureDifference missing = wanted - there.reaches;
+    const units::HeatLossPerKelvin brings =
+        sizing.setting.supply.on_time *
+        (there.carries * loads::air_at(there.arrives, sizing.setting.supply.pressure).density *
+         sizing.setting.supply.specific_heat);
+    const units::Power electric = missing * (sizing.setting.asked.conductance + brings);
+    return AtHouseTemperature{cooler, choice, std::max(units::Power(), electric)};
+}
+
+std::optional<units::Power> loss_as_found(const house::Survey& survey, house::RoomId room,
+                                          units::Power planned) {
+    const house::Built found = house::build(survey, {}, house::Stage::found);
+    if (!found.mistakes.empty()) return std::nullopt;
+    const units::Power before =
+        loads::house_heat_loss(found.house).rooms[static_cast<std::size_t>(room.index)].total;
+    return abs(before - planned) > 0.005 * planned ? std::optional<units::Power>(before) : std::nullopt;
+}
+
+}  // namespace
+
+BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name) {
+    BranchAnswer answer;
+    house::Built built = house::build(survey, {}, house::Stage::planned);
+    const house::Outlet& outlet =
+        outlet_name.empty() ? only_new_outlet(built.house) : outlet_named(built.house, outlet_name);
+    answer.outlet = outlet;
+    answer.sizing = size_branch(built.house, outlet.id);
+    const BranchTrial& choice = answer.sizing.choice();
+    answer.weighed = weigh_assumptions(
+        survey, built, house::Stage::planned, asked(choice, choice_text(choice)),
+        [&](const house::House& house) { return ask_again(house, outlet.id, answer.sizing); });
+    Range margin = answer.range(BranchFigure::margin);
+    // "No answer" at one end of a guess means the heater could not warm the room there: never a plain yes.
+    if (!answer.weighed.always_answered) margin.low = std::min(margin.low, 0.0);
+    answer.verdict = choice.quiet ? verdict(margin) : Verdict::no;
+    if (choice.needs && !answer.sizing.setting.on_time.holds() && answer.verdict == Verdict::yes)
+        answer.verdict = Verdict::probably;
+    answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
+    const house::RoomId room = answer.sizing.setting.asked.room;
+    answer.loss_before = loss_as_found(
+        survey, room, answer.sizing.setting.loss.rooms[static_cast<std::size_t>(room.index)].total);
+    answer.house = std::move(built.house);
+    return answer;
+}
+
+}  // namespace questions

@@ -1,0 +1,57 @@
+#include "questions/answer_loads.hpp"
+
+#include "house/cannot_answer.hpp"
+#include "questions/check_sheet.hpp"
+
+namespace questions {
+namespace {
+
+HouseLoads house_loads(house::House house) {
+    HouseLoads answer;
+    answer.loss = loads::house_heat_loss(house);
+    answer.on_time = loads::on_time(house, answer.loss);
+    const units::Temperature indoor = house.site.winter_indoor;
+    const units::Pressure pressure = loads::site_pressure(house.site);
+    const loads::Air return_air = loads::air_at(indoor, pressure);
+    answer.blower = ducts::design_blower(house.blower, answer.on_time.output, return_air);
+    if (answer.blower.mass_flow.si() <= 0)
+        throw house::CannotAnswer({}, "at that static pressure the blower moves no air");
+    answer.supply = loads::supply_temperature(answer.on_time.output, answer.blower.mass_flow,
+                                              return_air.specific_heat, indoor);
+    const loads::Air supply_air = loads::air_at(answer.supply, pressure);
+    for (const loads::RoomHeatLoss& room : answer.loss.rooms) {
+        RoomAir air;
+        const units::TemperatureDifference warmer = answer.supply - room.inside;
+        if (room.total.si() > 0 && warmer.si() > 0)
+            air.flow = loads::airflow_for(room.total, answer.on_time.share, supply_air.specific_heat, warmer);
+        air.airflow = air.flow / supply_air.density;
+        answer.air.push_back(air);
+    }
+    answer.house = std::move(house);
+    return answer;
+}
+
+Asked losses(const loads::HouseHeatLoss& loss) {
+    Asked asked;
+    for (const loads::RoomHeatLoss& room : loss.rooms) asked.figures.push_back(room.total.si());
+    asked.figures.push_back(loss.total.si());
+    return asked;
+}
+
+}  // namespace
+
+LoadsAnswer answer_loads(const house::Survey& survey) {
+    LoadsAnswer answer;
+    house::Built planned = house::build(survey, {}, house::Stage::planned);
+    answer.weighed =
+        weigh_assumptions(survey, planned, house::Stage::planned,
+                          losses(loads::house_heat_loss(planned.house)), [](const house::House& house) {
+                              return std::optional<Asked>(losses(loads::house_heat_loss(house)));
+                          });
+    answer.planned = house_loads(std::move(planned.house));
+    if (plans_a_change(survey))
+        answer.found = house_loads(house::build(survey, {}, house::Stage::found).house);
+    return answer;
+}
+
+}  // namespace questions

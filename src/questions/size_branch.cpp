@@ -1,0 +1,202 @@
+#include "questions/size_branch.hpp"
+
+#include <algorithm>
+
+#include "ducts/friction.hpp"
+#include "ducts/size_duct.hpp"
+#include "ducts/stock_sizes.hpp"
+#include "house/cannot_answer.hpp"
+#include "units/unit.hpp"
+
+namespace questions {
+namespace {
+
+constexpr house::Round first_try{6 * units::unit::inch};
+constexpr house::Round largest_branch{12 * units::unit::inch};  // anything wider is a trunk
+
+int position_of(const house::House& house, house::OutletId outlet) {
+    for (std::size_t i = 0; i < house.outlets.size(); ++i)
+        if (house.outlets[i].id == outlet) return static_cast<int>(i);
+    throw house::CannotAnswer({}, "that outlet is not in the house");
+}
+
+int supply_outlets_in(const house::House& house, house::RoomId room) {
+    return static_cast<int>(
+        std::count_if(house.outlets.begin(), house.outlets.end(),
+                      [&](const house::Outlet& o) { return o.room == room && house.is_supply(o); }));
+}
+
+loads::RoomHeatLoss part_of(loads::RoomHeatLoss loss, int parts) {
+    loss.total = loss.total / parts;
+    loss.conductance = loss.conductance / parts;
+    return loss;
+}
+
+// The whole branch carries what its tightest duct carries at the friction rate; of a duct that ends in
+// several registers, this outlet's share.
+units::Airflow carried(const ducts::Side& supply, const std::vector<int>& way, units::FrictionRate rate,
+                       const loads::Air& air) {
+    const ducts::SystemSection& end = supply[static_cast<std::size_t>(way.back())];
+    units::Airflow least{1e9};
+    for (int at : way) {
+        const ducts::SystemSection& section = supply[static_cast<std::size_t>(at)];
+        const bool shared_end = section.duct == end.duct;
+        const bool own = section.flow <= end.flow * (1 + 1e-9);
+        if (!own && !shared_end) continue;  // a trunk
+        const double share = own ? 1 : end.flow / section.flow;
+        least = std::min(least, share * ducts::airflow_at(section.section, rate / section.loss_factor, air));
+    }
+    return least;
+}
+
+struct Tried {
+    BranchTrial trial;
+    ducts::FrictionRateBudget budget;
+    ducts::HeatWay way;
+};
+
+Tried try_whole(const house::House& house, const BranchSetting& setting,
+                const std::optional<house::Shape>& pipe) {
+    Tried tried;
+    BranchTrial& trial = tried.trial;
+    ducts::DesignFlows flows = setting.flows;
+    ducts::DuctSystem system = setting.system;
+    if (pipe) ducts::give_shape(system, *pipe);
+    const std::vector<int>& way = setting.way;
+    tried.way = ducts::heat_way(system.supply, way);
+    trial.needs = ducts::airflow_that_holds(tried.way, setting.supply, setting.asked);
+    if (trial.needs && trial.needs->flow > setting.blower.mass_flow * (1 + 1e-9))
+        trial.needs.reset();  // more than there is
+    if (trial.needs) {        // the branch's own fittings are judged at the airflow it needs
+        flows.outlets[static_cast<std::size_t>(setting.outlet)] = trial.needs->flow;
+        ducts::set_flows(system, flows);
+    }
+    tried.budget =
+        ducts::friction_rate(house, system, setting.blower, setting.supply_air, setting.return_air);
+    trial.rate = tried.budget.rate;
+
+    const auto& end = system.supply[static_cast<std::size_t>(way.back())];
+    trial.pipe =
+        pipe ? *pipe : *house.duct(house.outlets[static_cast<std::size_t>(setting.outlet)].duct)->shape;
+    const units::Temperature arriving = trial.needs ? trial.needs->arrival : setting.supply.temperature;
+    const loads::Air air = loads::air_at(arriving, setting.supply.pressure);
+    trial.carries = carried(system.supply, way, trial.rate, air);
+    const units::MassFlow carried_mass = trial.carries * air.density;
+    trial.arrives = ducts::arrival(tried.way, setting.supply, carried_mass);
+    trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, carried_mass);
+    trial.speed = trial.carries / end.section.area;
+    if (trial.needs) trial.speed_needed = trial.needs->airflow / end.section.area;
+    trial.quiet = trial.speed_needed <= ducts::branch_velocity_limit;
+    return tried;
+}
+
+std::size_t place_in_stock(const house::Round& pipe) {
+    const auto stock = ducts::stock_round_pipes();
+    std::size_t i = 0;
+    while (i + 1 < stock.size() && stock[i] < pipe) ++i;
+    return i;
+}
+
+// Whether some duct from the plenum to the outlet has no shape yet.
+bool has_unsized_way(const house::House& house, const house::Outlet& outlet) {
+    for (const house::Duct* duct = house.duct(outlet.duct); duct;
+         duct = duct->from ? house.duct(*duct->from) : nullptr)
+        if (!duct->shape) return true;
+    return false;
+}
+
+// The flattest stack that holds the room, to offer beside the pipes.
+std::optional<BranchTrial> stack_beside(const house::House& house, const BranchSetting& setting) {
+    std::optional<BranchTrial> last;
+    for (const house::Rectangular& stack : ducts::stock_wall_stacks()) {
+        last = try_size(house, setting, house::Shape(stack));
+        if (last->holds()) return last;
+    }
+    return last;
+}
+
+}  // namespace
+
+units::Airflow BranchTrial::margin() const {
+    return needs ? carries - needs->airflow : -(carries + units::unit::cfm);
+}
+
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet) {
+    BranchSetting setting;
+    setting.outlet = position_of(house, outlet);
+    const house::RoomId room = house.outlets[static_cast<std::size_t>(setting.outlet)].room;
+    const units::Temperature indoor = house.site.winter_indoor;
+    const units::Pressure pressure = loads::site_pressure(house.site);
+    setting.loss = loads::house_heat_loss(house);
+    setting.outlets_in_room = std::max(1, supply_outlets_in(house, room));
+    setting.asked =
+        part_of(setting.loss.rooms[static_cast<std::size_t>(room.index)], setting.outlets_in_room);
+    setting.on_time = loads::on_time(house, setting.loss);
+    setting.return_air = loads::air_at(indoor, pressure);
+    setting.blower = ducts::design_blower(house.blower, setting.on_time.output, setting.return_air);
+    if (setting.blower.mass_flow.si() <= 0)
+        throw house::CannotAnswer({}, "at that static pressure the blower moves no air");
+    const units::SpecificHeat cp = setting.return_air.specific_heat;
+    setting.supply = {loads::supply_temperature(setting.on_time.output, setting.blower.mass_flow, cp, indoor),
+                      cp, pressure, setting.on_time.share};
+    if (setting.supply.temperature > units::unit::celsius(90))
+        throw house::CannotAnswer(
+            {}, "the heater would heat so little air above 194 F: check output and airflow");
+    setting.supply_air = loads::air_at(setting.supply.temperature, pressure);
+    setting.flows = ducts::design_flows(house, setting.loss, setting.blower.mass_flow);
+    setting.to_size = has_unsized_way(house, house.outlets[static_cast<std::size_t>(setting.outlet)]);
+    // A new duct off the way, of another outlet, may be without a shape too: it takes part as the first try.
+    setting.system = ducts::duct_system(house, setting.flows, house::Shape(first_try));
+    setting.way = ducts::way_to(setting.system.supply, house, setting.outlet);
+    return setting;
+}
+
+BranchTrial try_size(const house::House& house, const BranchSetting& setting,
+                     const std::optional<house::Shape>& pipe) {
+    return try_whole(house, setting, pipe).trial;
+}
+
+BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting, BranchTrial tried) {
+    const auto stock = ducts::stock_round_pipes();
+    const std::size_t largest = place_in_stock(largest_branch);
+    std::size_t i = place_in_stock(std::get<house::Round>(tried.pipe));
+    while (!tried.holds() && i < largest) tried = try_size(house, setting, house::Shape(stock[++i]));
+    while (tried.holds() && i > 0) {
+        const BranchTrial smaller = try_size(house, setting, house::Shape(stock[i - 1]));
+        if (!smaller.holds()) break;
+        tried = smaller;
+        --i;
+    }
+    return tried;
+}
+
+BranchSizing size_branch(const house::House& house, house::OutletId outlet) {
+    BranchSizing sizing;
+    sizing.setting = branch_setting(house, outlet);
+    const BranchSetting& setting = sizing.setting;
+    sizing.to_size = setting.to_size;
+    std::optional<house::Shape> pipe;
+    if (sizing.to_size) {
+        const BranchTrial guess = try_size(house, setting, house::Shape(first_try));
+        const units::Airflow wanted = guess.needs ? guess.needs->airflow : guess.carries;
+        const house::Round near =
+            std::min(ducts::size_duct(wanted, guess.rate, ducts::branch_velocity_limit, setting.supply_air),
+                     largest_branch);
+        const BranchTrial choice = choose_pipe(house, setting, try_size(house, setting, house::Shape(near)));
+        const auto stock = ducts::stock_round_pipes();
+        const std::size_t at = place_in_stock(std::get<house::Round>(choice.pipe));
+        for (std::size_t i = at < 2 ? 0 : at - 2; i <= std::min(at + 1, stock.size() - 1); ++i)
+            sizing.trials.push_back(try_size(house, setting, house::Shape(stock[i])));
+        sizing.chosen = std::min<std::size_t>(at, 2);
+        if (const auto stack = stack_beside(house, setting)) sizing.trials.push_back(*stack);
+        pipe = choice.pipe;
+    } else {
+        sizing.trials.push_back(try_size(house, setting, std::nullopt));
+    }
+    Tried tried = try_whole(house, setting, pipe);
+    sizing.budget = std::move(tried.budget);
+    sizing.way = std::move(tried.way);
+    return sizing;
+}
+
+}  // namespace questions

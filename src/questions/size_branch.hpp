@@ -1,0 +1,72 @@
+// Sizes the branch to one new outlet: from the room's heat loss to a stock pipe.
+//
+//     room heat loss -> airflow that holds the room -> friction rate -> stock size -> friction
+//
+// Each size has its own arrival temperature and so its own need; the smallest stock pipe that carries its
+// need at the friction rate, no faster than is quiet, is chosen. Ducts whose shape the sheet gives keep it.
+// Where a room has several supply outlets each is asked for an equal part of its heat.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ducts/airflow_that_holds.hpp"
+#include "ducts/friction_rate.hpp"
+#include "house/house.hpp"
+#include "loads/heater.hpp"
+#include "loads/room_heat_loss.hpp"
+
+namespace questions {
+
+// What does not depend on the pipe's size.
+struct BranchSetting {
+    int outlet = 0;  // position in House::outlets
+    loads::HouseHeatLoss loss;
+    loads::RoomHeatLoss asked;  // the part of the room's loss this outlet has to bring
+    int outlets_in_room = 1;
+    loads::OnTime on_time;
+    ducts::DesignBlower blower;
+    ducts::Supply supply;
+    loads::Air supply_air, return_air;
+    ducts::DesignFlows flows;
+    ducts::DuctSystem system;  // at these flows; ducts to be sized have a shape on trial
+    std::vector<int> way;      // of the outlet's air, positions in system.supply
+    bool to_size = true;       // false: the sheet gives every shape on the way
+};
+
+// One size tried.
+struct BranchTrial {
+    house::Shape pipe;
+    std::optional<ducts::Holding> needs;  // empty: no airflow through this pipe holds the room
+    units::FrictionRate rate;
+    units::Airflow carries;        // at the friction rate, as it leaves the register
+    units::Temperature arrives;    // at that airflow
+    units::Temperature reaches;    // the room, with that airflow
+    units::Velocity speed;         // at that airflow
+    units::Velocity speed_needed;  // at the airflow needed
+    bool quiet = true;             // speed_needed within the limit of a branch
+    bool holds() const { return needs && carries >= needs->airflow && quiet; }
+    units::Airflow margin() const;  // carries less needs; below zero where nothing would do
+};
+
+struct BranchSizing {
+    BranchSetting setting;
+    std::vector<BranchTrial> trials;   // smaller to larger, pipes before stacks
+    std::size_t chosen = 0;            // position in trials
+    bool to_size = true;               // false: the sheet gives every shape
+    ducts::FrictionRateBudget budget;  // with the chosen size
+    ducts::HeatWay way;                // with the chosen size
+    const BranchTrial& choice() const { return trials[chosen]; }
+};
+
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet);
+BranchTrial try_size(const house::House& house, const BranchSetting& setting,
+                     const std::optional<house::Shape>& pipe);
+BranchSizing size_branch(const house::House& house, house::OutletId outlet);
+
+// The smallest stock pipe that holds the room, searched from one already tried; the largest branch pipe where
+// none does.
+BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting, BranchTrial tried);
+
+}  // namespace questions

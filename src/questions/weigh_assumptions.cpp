@@ -1,0 +1,61 @@
+#include "questions/weigh_assumptions.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "house/cannot_answer.hpp"
+
+namespace questions {
+namespace {
+
+std::optional<Asked> ask_with(const house::Survey& survey, const house::Defaults& defaults,
+                              house::Stage stage, const Question& question) {
+    try {
+        const house::Built built = house::build(survey, defaults, stage);
+        return built.mistakes.empty() ? question(built.house) : std::nullopt;
+    } catch (const house::CannotAnswer&) {
+        return std::nullopt;
+    }
+}
+
+// How far a figure moves below and above its value between the two ends of one default.
+struct Shift {
+    double down = 0, up = 0;
+};
+Shift shift(const Weight& weight, std::size_t figure, double value) {
+    Shift s;
+    for (const auto& end : {weight.at_low, weight.at_high}) {
+        if (!end) continue;
+        s.down = std::max(s.down, value - end->figures[figure]);
+        s.up = std::max(s.up, end->figures[figure] - value);
+    }
+    return s;
+}
+
+}  // namespace
+
+Weighed weigh_assumptions(const house::Survey& survey, const house::Built& built, house::Stage stage,
+                          const Asked& answer, const Question& question) {
+    Weighed weighed;
+    for (const house::Assumption& assumption : built.assumptions) {
+        const house::Defaults usual;
+        Weight weight{assumption,
+                      ask_with(survey, usual.with(assumption.id, house::Level::low), stage, question),
+                      ask_with(survey, usual.with(assumption.id, house::Level::high), stage, question)};
+        weighed.always_answered = weighed.always_answered && weight.at_low && weight.at_high;
+        weighed.weights.push_back(std::move(weight));
+    }
+    for (std::size_t i = 0; i < answer.figures.size(); ++i) {
+        double down = 0, up = 0;
+        for (const Weight& weight : weighed.weights) {
+            const Shift s = shift(weight, i, answer.figures[i]);
+            down += s.down * s.down;
+            up += s.up * s.up;
+        }
+        weighed.ranges.push_back(
+            {answer.figures[i] - std::sqrt(down), answer.figures[i], answer.figures[i] + std::sqrt(up)});
+    }
+    return weighed;
+}
+
+}  // namespace questions
