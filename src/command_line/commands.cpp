@@ -1,0 +1,114 @@
+#include "command_line/commands.hpp"
+
+#include "command_line/files.hpp"
+#include "command_line/least_sheet.hpp"
+#include "command_line/terminal.hpp"
+#include "house/cannot_answer.hpp"
+#include "questions/answer_branch.hpp"
+#include "questions/answer_loads.hpp"
+#include "questions/check_sheet.hpp"
+#include "report/json.hpp"
+#include "report/pages.hpp"
+#include "report/steps.hpp"
+#include "report/text.hpp"
+#include "sheet/read.hpp"
+
+namespace command_line {
+namespace {
+
+struct Sheet {
+    std::string text;
+    house::Survey survey;
+    questions::CheckAnswer check;
+};
+
+Sheet read_sheet(const std::string& file) {
+    Sheet sheet;
+    sheet.text = read_file(file);
+    sheet::Read read = sheet::read(sheet.text);
+    sheet.survey = std::move(read.survey);
+    sheet.check = questions::check_sheet(sheet.survey, std::move(read.mistakes));
+    return sheet;
+}
+
+int print_mistakes(const Options& options, const Sheet& sheet) {
+    print_error(report::mistakes_text(options.file, sheet.text, sheet.check.mistakes, paper_of_errors()));
+    return wrong;
+}
+
+std::string at(const Options& options, house::Place place) {
+    if (place.line == 0) return options.file;
+    return options.file + ":" + std::to_string(place.line) + ":" + std::to_string(place.column);
+}
+
+report::PageOptions page_options(const Options& options) { return {options.system, options.all_assumptions}; }
+
+void print_page(const report::Page& page) { print(report::text(page, paper_of_output())); }
+
+// Reads and checks the sheet, then lets `answer` print its answer; turns "no answer" into its exit status.
+template <class Answer>
+int with_sheet(const Options& options, Answer answer) {
+    const Sheet sheet = read_sheet(options.file);
+    if (!sheet.check.mistakes.empty()) return print_mistakes(options, sheet);
+    try {
+        return answer(sheet);
+    } catch (const house::AskedWrongly& e) {
+        print_error(at(options, e.place()) + ": " + e.what() + "\n");
+        return wrong;
+    } catch (const house::CannotAnswer& e) {
+        print_error(at(options, e.place()) + ": no answer was found: " + e.what() + "\n");
+        return no_solution;
+    }
+}
+
+}  // namespace
+
+int branch(const Options& options) {
+    return with_sheet(options, [&](const Sheet& sheet) {
+        const questions::BranchAnswer answer = questions::answer_branch(sheet.survey, options.outlet);
+        if (options.json) {
+            print(report::branch_json(answer));
+        } else {
+            print_page(report::branch_page(answer, page_options(options)));
+            if (options.show_work)
+                print(report::steps_text(report::branch_steps(answer, options.system), paper_of_output()));
+        }
+        return questions::holds(answer.verdict) ? yes : no;
+    });
+}
+
+int loads(const Options& options) {
+    return with_sheet(options, [&](const Sheet& sheet) {
+        const questions::LoadsAnswer answer = questions::answer_loads(sheet.survey);
+        if (options.json) {
+            print(report::loads_json(answer));
+        } else {
+            print_page(report::loads_page(answer, page_options(options)));
+            if (options.show_work)
+                print(report::steps_text(report::loads_steps(answer, options.system), paper_of_output()));
+        }
+        return yes;
+    });
+}
+
+int check(const Options& options) {
+    const Sheet sheet = read_sheet(options.file);
+    const bool right = sheet.check.mistakes.empty();
+    if (options.json)
+        print(report::check_json(sheet.check));
+    else if (right)
+        print_page(report::check_page(sheet.check, page_options(options)));
+    else
+        print_mistakes(options, sheet);
+    return right ? yes : wrong;
+}
+
+int start(const Options& options) {
+    write_new_file(options.file, least_sheet());
+    print("wrote " + options.file +
+          ": a small house with one new outlet. Put your own figures in; then\n    sillflow check " +
+          options.file + "\n    sillflow branch " + options.file + "\n");
+    return yes;
+}
+
+}  // namespace command_line

@@ -1,0 +1,29 @@
+// What each command does, once its words are read.
+//
+// Exit status: 0 yes or probably (and answered, where there is no verdict), 1 no or probably not, 2 the
+// sheet, the command or a file is wrong, 3 no solution was found.
+#pragma once
+
+#include <string>
+
+#include "units/write.hpp"
+
+namespace command_line {
+
+inline constexpr int yes = 0, no = 1, wrong = 2, no_solution = 3;
+
+struct Options {
+    std::string file;
+    std::string outlet;  // branch: which new outlet
+    units::System system = units::System::us;
+    bool json = false;
+    bool show_work = false;
+    bool all_assumptions = false;
+};
+
+int branch(const Options& options);
+int loads(const Options& options);
+int check(const Options& options);
+int start(const Options& options);
+
+}  // namespace command_line

@@ -1,0 +1,98 @@
+#include <fmt/format.h>
+
+#include "report/branch_parts.hpp"
+#include "report/closing_sum.hpp"
+#include "report/counting_units.hpp"
+#include "report/figures.hpp"
+
+namespace report {
+namespace {
+
+std::string_view known_by(ducts::AirflowBasis basis) {
+    switch (basis) {
+        case ducts::AirflowBasis::measured:
+            return "as measured";
+        case ducts::AirflowBasis::makers_table:
+            return "by the maker's table";
+        case ducts::AirflowBasis::temperature_rise:
+            break;
+    }
+    return "by the temperature rise";
+}
+
+// Effective lengths are sums of guesses: whole feet, tenths of a metre.
+std::string effective(units::Length length, units::System system) {
+    return with_commas(units::decimal(count(length, system), system == units::System::us ? 0 : 1));
+}
+
+std::string available_sentence(const BranchView& view) {
+    const units::System system = view.system;
+    const ducts::FrictionRateBudget& budget = view.sizing().budget;
+    const ducts::DesignBlower& blower = view.sizing().setting.blower;
+    std::vector<std::string> takers;
+    for (const ducts::PressureLoss& part : budget.taken) takers.push_back(part.name);
+    const auto sum = [&](int more) {
+        const int digits = (system == units::System::us ? 3 : 0) + more;
+        Worked left = printed(count(budget.external_static, system), digits);
+        for (const ducts::PressureLoss& part : budget.taken)
+            left = left - printed(count(part.loss, system), digits);
+        return left;
+    };
+    const auto result = [&](double value) {
+        return figure(units::Pressure(value / unit_of(units::Pressure(), system).per_si), system);
+    };
+    return fmt::format("available static pressure: the blower's {} at {} of return air ({}), less {}: {}",
+                       figure(budget.external_static, system), figure(blower.airflow, system),
+                       known_by(blower.basis), listed(takers), closing_sum(sum, result));
+}
+
+std::string rate_sentence(const BranchView& view) {
+    const units::System system = view.system;
+    const ducts::FrictionRateBudget& budget = view.sizing().budget;
+    const std::string lengths =
+        fmt::format("total effective length, fittings counted as pipe: {} {} (longest supply {}, return {})",
+                    effective(budget.total_effective_length, system), unit_of(units::Length(), system).name,
+                    effective(budget.supply.total(), system), effective(budget.return_side.total(), system));
+    if (budget.rate.si() <= 0) return lengths;
+    const auto sum = [&](int more) {
+        const bool us = system == units::System::us;
+        const Worked available = printed(count(budget.available, system), (us ? 3 : 0) + more);
+        const Worked length = printed(count(budget.total_effective_length, system), (us ? 0 : 1) + more);
+        return us ? available / length * given(100, "100") : available / length;
+    };
+    const auto result = [&](double value) {
+        return figure(units::FrictionRate(value / unit_of(units::FrictionRate(), system).per_si), system);
+    };
+    return lengths + "; " + closing_sum(sum, result);
+}
+
+std::string advice(const BranchView& view) {
+    const units::FrictionRate rate = view.sizing().budget.rate;
+    const std::string sensible = fmt::format("{} to {}", number(ducts::least_sensible_rate, view.system),
+                                             figure(ducts::most_sensible_rate, view.system));
+    if (rate.si() <= 0)
+        return "the blower has nothing left for the ducts: a filter that loses less, a larger return, or a "
+               "higher "
+               "blower speed come before any branch";
+    if (rate < ducts::least_sensible_rate)
+        return fmt::format(
+            "lower than is sensible ({}): shorten or straighten the longest way, lose less in filter, "
+            "coil and return, or raise the blower's speed",
+            sensible);
+    if (rate > ducts::most_sensible_rate)
+        return fmt::format(
+            "higher than is sensible ({}): measure the static pressure; with that much, slow the "
+            "blower or let dampers take the rest",
+            sensible);
+    return {};
+}
+
+}  // namespace
+
+Note friction_rate_note(const BranchView& view) {
+    Note note{"friction rate", {available_sentence(view), rate_sentence(view)}};
+    if (const std::string more = advice(view); !more.empty()) note.lines.push_back(more);
+    return note;
+}
+
+}  // namespace report

@@ -1,0 +1,139 @@
+#include <fmt/format.h>
+
+#include "ducts/stock_sizes.hpp"
+#include "report/branch_parts.hpp"
+#include "report/figures.hpp"
+
+namespace report {
+namespace {
+
+using questions::BranchTrial;
+using questions::Verdict;
+
+std::string verdict_word(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::yes:
+            return "Yes";
+        case Verdict::probably:
+            return "Probably";
+        case Verdict::probably_not:
+            return "Probably not";
+        case Verdict::no:
+            break;
+    }
+    return "No";
+}
+
+std::string who_needs(const BranchView& view) {
+    const int outlets = view.sizing().setting.outlets_in_room;
+    if (outlets == 1) return fmt::format("the {} needs", view.room());
+    return fmt::format("its part of the {}, one of {} outlets, needs", view.room(), outlets);
+}
+
+std::string on_the_night(const BranchView& view) {
+    return fmt::format("on a {} night", figure(view.night(), view.system));
+}
+
+// What the room gets with the damper open, and what then to do with the damper.
+std::string reaches_sentence(const BranchView& view) {
+    const std::string reached = figure(view.choice().reaches, view.system);
+    const std::string wanted = figure(view.wanted(), view.system);
+    if (reached == wanted)
+        return fmt::format("the {} reaches {} {}", view.room(), reached, on_the_night(view));
+    return fmt::format("the {} reaches {} {} with the damper open; set the damper to hold it at {}",
+                       view.room(), reached, on_the_night(view), wanted);
+}
+
+std::string loudness(const BranchTrial& trial, units::System system) {
+    return fmt::format("the air would run {} ({} is the usual limit) and be heard",
+                       figure(trial.speed_needed, system), figure(ducts::branch_velocity_limit, system));
+}
+
+// "stops at 67 F", or that it just misses what is wanted where the two print alike.
+std::string stops(units::Temperature reached, const BranchView& view) {
+    const std::string at = figure(reached, view.system), wanted = figure(view.wanted(), view.system);
+    return at == wanted ? "just misses " + wanted : "stops at " + at;
+}
+
+std::string falls_short(const BranchView& view) {
+    const BranchTrial& choice = view.choice();
+    const std::string night = on_the_night(view), wanted = figure(view.wanted(), view.system);
+    if (choice.reaches < view.wanted() || !choice.needs)
+        return fmt::format("the {} {} {}; {} is wanted", view.room(), stops(choice.reaches, view), night,
+                           wanted);
+    return fmt::format("the {} would reach {} {}, but at the {} of supply air it needs {}", view.room(),
+                       figure(choice.reaches, view.system), night, figure(choice.needs->airflow, view.system),
+                       loudness(choice, view.system));
+}
+
+// The sizes below the chosen one, and why they will not do.
+std::string smaller_pipes(const BranchView& view) {
+    std::string sentences;
+    bool limit_told = false;
+    const questions::BranchSizing& sizing = view.sizing();
+    for (std::size_t i = sizing.chosen; i-- > 0;) {
+        const BranchTrial& trial = sizing.trials[i];
+        const std::string pipe = with_article(shape_text(trial.pipe, view.system) + " pipe");
+        if (trial.reaches < view.wanted()) {
+            sentences += fmt::format(". {} {}", capitalised(pipe), stops(trial.reaches, view));
+        } else if (!trial.quiet) {
+            sentences += limit_told ? fmt::format(". {} would be louder", capitalised(pipe))
+                                    : fmt::format(". In {} {}", pipe, loudness(trial, view.system));
+            limit_told = true;
+        }
+    }
+    return sentences;
+}
+
+}  // namespace
+
+std::string branch_headline(const BranchView& view) {
+    const BranchTrial& choice = view.choice();
+    const std::string duct = duct_words(choice.pipe, view.system);
+    const std::string subject = !view.sizing().to_size ? "the " + duct
+                                : view.largest_fails()
+                                    ? "the largest branch pipe, " + with_article(duct) + ","
+                                    : with_article(duct);
+    const std::string carries =
+        fmt::format("{}: {} from {} to {} carries {} of supply air at the friction rate", view.room(),
+                    subject, where_it_begins(view), where_it_ends(view), figure(choice.carries, view.system));
+    if (!choice.needs)
+        return fmt::format("{}; no airflow through it holds the {} at {}", carries, view.room(),
+                           figure(view.wanted(), view.system));
+    return fmt::format("{}; {} {} ({})", carries, who_needs(view), number(choice.needs->airflow, view.system),
+                       span<units::Airflow>(view.answer.range(questions::BranchFigure::needs), view.system));
+}
+
+std::string branch_verdict(const BranchView& view) {
+    const std::string word = verdict_word(view.answer.verdict) + ": ";
+    if (!questions::holds(view.answer.verdict)) return word + falls_short(view) + ".";
+    const bool heater_holds = view.sizing().setting.on_time.holds();
+    const std::string but = heater_holds ? "" : ". The heater cannot hold the whole house on that night";
+    return word + reaches_sentence(view) + but + smaller_pipes(view) + ".";
+}
+
+std::vector<std::string> what_would_help(const BranchView& view) {
+    if (questions::holds(view.answer.verdict)) return {};
+    const questions::BranchSizing& sizing = view.sizing();
+    const BranchTrial& choice = view.choice();
+    std::vector<std::string> help;
+    if (!sizing.setting.on_time.holds())
+        help.emplace_back(
+            "the heater is too small for this night whatever the pipe: less heat loss or more heat");
+    if (!choice.needs)
+        help.emplace_back(
+            "the air cools too far on its way: wrap the run, shorten it, or warm what it runs in");
+    if (sizing.budget.rate < ducts::least_sensible_rate)
+        help.emplace_back("the friction rate is too low: see there for what to change");
+    if (!sizing.to_size)
+        help.emplace_back(new_ducts(view).empty()
+                              ? "a larger duct; give it as a new one without a shape to have it sized"
+                              : "leave the new duct's shape out of the sheet, and it is sized here");
+    if (!choice.quiet)
+        help.emplace_back("two runs with a register each: each carries half, and neither is heard");
+    else if (view.largest_fails())
+        help.emplace_back("a bigger branch is not to be had: two runs, or less heat loss in the room");
+    return help;
+}
+
+}  // namespace report

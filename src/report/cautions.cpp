@@ -1,0 +1,68 @@
+#include "report/cautions.hpp"
+
+#include <algorithm>
+
+namespace report {
+namespace {
+
+bool burns_fuel(const house::Heater& heater) {
+    return heater.kind == house::HeaterKind::furnace || heater.kind == house::HeaterKind::unknown;
+}
+
+std::string combustion_air(const house::Heater& heater) {
+    const std::string& beside = heater.shares_space_with;
+    if (!burns_fuel(heater) && beside.empty()) return {};
+    std::string who = "a heater that burns fuel needs";
+    if (heater.kind == house::HeaterKind::furnace) who = "the furnace needs";
+    if (!beside.empty())
+        who = (burns_fuel(heater) ? "the heater and the " : "the ") + beside +
+              (burns_fuel(heater) ? " in its space need" : " beside the heater needs");
+    return "combustion air: " + who +
+           " air to burn; return air must not be drawn from that space. Have the draught checked after the "
+           "work";
+}
+
+bool adds_a_duct(const house::House& house) {
+    return std::any_of(house.ducts.begin(), house.ducts.end(),
+                       [](const house::Duct& duct) { return duct.state == house::State::added; });
+}
+
+bool names_asbestos(const house::House& house) {
+    for (const house::Room& room : house.rooms)
+        for (const house::Surface& surface : room.surfaces)
+            if (const auto* layers = std::get_if<house::Layers>(&surface.assembly))
+                for (const auto& name : layers->names)
+                    if (name.text.find("asbestos") != std::string::npos) return true;
+    return false;
+}
+
+// Asbestos tape, cement and paper went out of houses about 1980, lead paint in 1978.
+std::string old_materials(const house::House& house) {
+    constexpr int last_with_asbestos = 1980, last_with_lead = 1978;
+    const bool asbestos = names_asbestos(house) || (house.built > 0 && house.built <= last_with_asbestos);
+    const bool lead = house.built > 0 && house.built <= last_with_lead;
+    if (!asbestos && !lead) return {};
+    std::string what = asbestos ? "asbestos: white tape or paper on old ducts and boots, cement siding" : "";
+    if (lead) what += asbestos ? "; lead: old paint" : "lead: old paint";
+    return what + ". Do not disturb them before they are tested";
+}
+
+}  // namespace
+
+std::vector<std::string> cautions(const house::House& house) {
+    std::vector<std::string> list;
+    if (adds_a_duct(house))
+        list.emplace_back(
+            "structure: no joist, stud or header is notched or bored for a duct unless your code's limits or "
+            "an "
+            "engineer allow it");
+    for (std::string caution : {combustion_air(house.heater), old_materials(house)})
+        if (!caution.empty()) list.push_back(std::move(caution));
+    list.emplace_back(
+        "local codes and licensed practice decide what may be built; this is a calculation, and no "
+        "certification "
+        "is claimed");
+    return list;
+}
+
+}  // namespace report

@@ -1,0 +1,22 @@
+// Answers for programs: always SI, the unit in the key ("airflow_m3_s"), 9 significant digits, additive only.
+//
+//     { schema, question, answer, range, assumptions, cautions }
+//
+// The schema of each question stands in tests/report/schema/. A number that is not finite is never written:
+// such a value is left out or null where the schema says so.
+#pragma once
+
+#include <string>
+
+#include "questions/answer_branch.hpp"
+#include "questions/answer_loads.hpp"
+#include "questions/check_sheet.hpp"
+
+namespace report {
+
+std::string branch_json(const questions::BranchAnswer& answer);
+std::string loads_json(const questions::LoadsAnswer& answer);
+// With mistakes too: a wrong sheet is an answer of this question.
+std::string check_json(const questions::CheckAnswer& answer);
+
+}  // namespace report

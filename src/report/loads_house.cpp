@@ -1,0 +1,80 @@
+// The whole house: what of it the rooms are, how long the heater runs, what was assumed.
+#include <fmt/format.h>
+
+#include "report/closing_sum.hpp"
+#include "report/counting_units.hpp"
+#include "report/figures.hpp"
+#include "report/loads_parts.hpp"
+#include "report/room_words.hpp"
+
+namespace report {
+namespace {
+
+std::string other_rooms_sentence(const LoadsView& view) {
+    const house::House& house = view.planned().house;
+    const std::string loss = figure(view.planned().loss.other_rooms, view.system);
+    if (house.other_rooms->heat_loss) return "the rooms not described lose " + loss + ", as the sheet says";
+    return "the rooms not described lose " + loss +
+           ", judged by the outside surface of the described rooms that the work leaves alone; their air is "
+           "not "
+           "worked out here";
+}
+
+std::string house_sum(const LoadsView& view) {
+    const loads::HouseHeatLoss& loss = view.planned().loss;
+    std::string sum;
+    const auto add = [&](const std::string& name, units::Power part) {
+        sum += fmt::format("{}{} {}", sum.empty() ? "" : " + ", name, number(part, view.system));
+    };
+    for (const loads::RoomHeatLoss& room : loss.rooms)
+        add(view.planned().house.room(room.room).name, out_of_the_house(room));
+    if (view.planned().house.other_rooms) add("rooms not described", loss.other_rooms);
+    return fmt::format(
+        "{} = {}; heat that goes from one room to another stays in the house and is not in this sum", sum,
+        figure(loss.total, view.system));
+}
+
+std::string on_time_sentence(const LoadsView& view) {
+    const units::System system = view.system;
+    const questions::HouseLoads& planned = view.planned();
+    const auto sum = [&](int more) {
+        const double loss = count(planned.loss.total, system), output = count(planned.on_time.output, system);
+        const Worked lost = more == 0 ? rounded(loss, number(planned.loss.total, system))
+                                      : rounded(loss, with_commas(units::decimal(loss, more - 1)));
+        const Worked heat = more == 0 ? rounded(output, number(planned.on_time.output, system))
+                                      : rounded(output, with_commas(units::decimal(output, more - 1)));
+        return lost * printed(1 + planned.house.heater.duct_loss, 2 + more) / heat;
+    };
+    const auto result = [](double value) { return units::decimal(value, 2); };
+    const bool assumed = std::holds_alternative<double>(planned.house.heater.capacity);
+    std::string sentence = fmt::format(
+        "the house's loss with what the ducts lose outside the rooms, by the heater's output{}: {} of the "
+        "time",
+        assumed ? " (which here follows from an assumed on-time)" : "", closing_sum(sum, result));
+    if (!planned.on_time.holds()) sentence += ": the heater cannot hold the house on that night";
+    return sentence;
+}
+
+std::string blower_sentence(const LoadsView& view) {
+    const ducts::DesignBlower& blower = view.planned().blower;
+    return fmt::format(
+        "the blower moves {} of return air at {}; the heater warms it by {}, to {} of supply air",
+        figure(blower.airflow, view.system), figure(view.planned().house.site.winter_indoor, view.system),
+        figure(blower.rise, view.system), figure(view.planned().supply, view.system));
+}
+
+}  // namespace
+
+std::vector<Note> house_notes(const LoadsView& view) {
+    std::vector<Note> notes;
+    if (view.planned().house.other_rooms) notes.push_back({"other rooms", {other_rooms_sentence(view)}});
+    notes.push_back({"whole house", {house_sum(view)}});
+    notes.push_back({"on-time", {on_time_sentence(view)}});
+    notes.push_back({"air", {blower_sentence(view)}});
+    if (view.planned().house.cooling)
+        notes.push_back(
+            {"cooling", {"this answer covers heating only; what the house gains in summer is not in it"}});
+    return notes;
+}
+
+}  // namespace report

@@ -1,0 +1,56 @@
+#include <fmt/format.h>
+
+#include "report/assumed.hpp"
+#include "report/cautions.hpp"
+#include "report/figures.hpp"
+#include "report/loads_parts.hpp"
+#include "report/pages.hpp"
+
+namespace report {
+namespace {
+
+std::string headline(const LoadsView& view) {
+    const questions::HouseLoads& planned = view.planned();
+    return fmt::format("{} loses {} on a {} night ({}); the heater is on {} of the time", planned.house.name,
+                       figure(planned.loss.total, view.system), figure(view.night(), view.system),
+                       span<units::Power>(view.house_range(), view.system), percent(planned.on_time.share));
+}
+
+// What the work changes, and whether the heater can follow.
+std::string second_line(const LoadsView& view) {
+    const questions::HouseLoads& planned = view.planned();
+    std::string line = planned.on_time.holds() ? "The heater can hold the house"
+                                               : "The heater cannot hold the house on that night";
+    if (view.answer.found)
+        line +=
+            fmt::format("; before the work it lost {}", figure(view.answer.found->loss.total, view.system));
+    return line + ".";
+}
+
+Effect effect_of(const LoadsView& view, const questions::Weight& weight) {
+    const questions::Range house = view.house_range();
+    const auto range = moved(weight, view.answer.weighed.ranges.size() - 1, house.value);
+    if (!range) return {};
+    return {{fmt::format("the house loses {} {}", span<units::Power>(*range, view.system),
+                         units::write(units::Power(), view.system).unit)},
+            range->high - range->low};
+}
+
+}  // namespace
+
+Page loads_page(const questions::LoadsAnswer& answer, PageOptions options) {
+    const LoadsView view{answer, options.system};
+    Page page;
+    page.headline = headline(view);
+    page.verdict = second_line(view);
+    for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
+        page.tables.push_back(room_losses(view, i));
+    page.notes = house_notes(view);
+    page.notes.push_back(assumed_note(
+        answer.weighed, [&](const questions::Weight& weight) { return effect_of(view, weight); },
+        options.system, options.all_assumptions));
+    page.cautions = cautions(answer.planned.house);
+    return page;
+}
+
+}  // namespace report

@@ -1,0 +1,62 @@
+// How a step of work is put together; private to this folder.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "loads/method.hpp"
+#include "report/counting_units.hpp"
+#include "report/figures.hpp"
+#include "report/steps.hpp"
+#include "report/worked.hpp"
+#include "units/quantity.hpp"
+
+namespace report {
+
+inline constexpr loads::Method sum_method{"sum", "sum of its parts", "arithmetic"};
+
+// The step whose sum gives `result`: a quantity, its printed form as the answers write it.
+Step finished_step(std::string what, const loads::Method& method, const Worked& sum, double result,
+                   std::string printed);
+template <class Q>
+Step step(std::string what, const loads::Method& method, const Worked& sum, Q result, units::System system) {
+    return finished_step(std::move(what), method, sum, count(result, system), figure(result, system));
+}
+// The same of a plain number with so many decimals.
+Step plain_step(std::string what, const loads::Method& method, const Worked& sum, double result, int digits);
+
+// Quantities as figures of a sum, in the counting units of the system.
+template <class Q>
+Worked in_sum(Q quantity, units::System system) {
+    return printed_to(count(quantity, system), 5);
+}
+inline Worked in_sum(units::Temperature temperature, units::System system) {
+    return printed(count(temperature, system), 2);
+}
+Worked plus_all(const std::vector<Worked>& parts);  // "0" of none
+
+// The parts of the work, one file each.
+struct RoomWork {  // room_steps.cpp: a room's surfaces, its leakage, its sum
+    const house::House& house;
+    const loads::HouseHeatLoss& loss;
+    units::System system;
+};
+void add_house_leakage(std::vector<Step>& steps, const RoomWork& work);
+void add_room(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room);
+
+struct MachineWork {  // machine_steps.cpp: heat loss of the house, output, on-time, supply air
+    const house::House& house;
+    const loads::HouseHeatLoss& loss;
+    const loads::OnTime& on_time;
+    const ducts::DesignBlower& blower;
+    units::Temperature supply;
+    units::System system;
+};
+void add_machine(std::vector<Step>& steps, const MachineWork& work);
+
+void add_need(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+void add_reached(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+
+}  // namespace report

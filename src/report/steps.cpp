@@ -1,0 +1,39 @@
+#include "report/steps.hpp"
+
+#include "report/step_building.hpp"
+
+namespace report {
+
+std::vector<Step> branch_steps(const questions::BranchAnswer& answer, units::System system) {
+    const questions::BranchSetting& setting = answer.sizing.setting;
+    std::vector<Step> steps;
+    const RoomWork room{answer.house, setting.loss, system};
+    add_house_leakage(steps, room);
+    add_room(steps, room, setting.loss.rooms[static_cast<std::size_t>(setting.asked.room.index)]);
+    if (setting.outlets_in_room > 1)
+        steps.push_back(step("the part of it this outlet is asked for",
+                             {"equal parts", "heat loss / supply outlets in the room", "assumed equal"},
+                             in_sum(setting.outlets_in_room * setting.asked.total, system) /
+                                 given(setting.outlets_in_room, std::to_string(setting.outlets_in_room)),
+                             setting.asked.total, system));
+    add_machine(steps, {answer.house, setting.loss, setting.on_time, setting.blower,
+                        setting.supply.temperature, system});
+    add_need(steps, answer, system);
+    add_friction_rate(steps, answer, system);
+    add_carried(steps, answer, system);
+    add_reached(steps, answer, system);
+    return steps;
+}
+
+std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::System system) {
+    const questions::HouseLoads& planned = answer.planned;
+    std::vector<Step> steps;
+    const RoomWork work{planned.house, planned.loss, system};
+    add_house_leakage(steps, work);
+    for (const loads::RoomHeatLoss& room : planned.loss.rooms) add_room(steps, work, room);
+    add_machine(steps,
+                {planned.house, planned.loss, planned.on_time, planned.blower, planned.supply, system});
+    return steps;
+}
+
+}  // namespace report

@@ -1,0 +1,141 @@
+// Each command as a user runs it: words, exit status, bad options, files that are not there.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+#include "command_line/run_program.hpp"
+
+namespace {
+
+using namespace command_line_test;
+using testing::HasSubstr;
+using testing::Not;
+
+const std::string bath = "cases/upstairs-bath/house.toml";
+const std::string all_commands[] = {"branch", "loads", "check", "start"};
+
+TEST(Commands, BranchAnswersYesOrProbably) {
+    const Ran ran = run("branch " + bath);
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.err, "");
+    EXPECT_THAT(ran.out, HasSubstr("bath: "));
+    EXPECT_THAT(ran.out, HasSubstr("cfm"));
+}
+
+TEST(Commands, UnitsChangeTheUnits) {
+    const Ran si = run("branch " + bath + " --units si");
+    EXPECT_EQ(si.status, 0);
+    EXPECT_THAT(si.out, HasSubstr("L/s"));
+    EXPECT_THAT(si.out, Not(HasSubstr("cfm")));
+    EXPECT_THAT(si.out, Not(HasSubstr("Btu")));
+}
+
+TEST(Commands, ShowWorkAddsSteps) {
+    const Ran plain = run("branch " + bath), work = run("branch " + bath + " --show-work");
+    EXPECT_THAT(work.out, testing::StartsWith(plain.out));
+    EXPECT_GT(work.out.size(), plain.out.size() + 1000);
+}
+
+TEST(Commands, TheSameSheetGivesTheSameBytes) {
+    for (const std::string words : {"branch " + bath, "loads " + bath, "branch --json " + bath})
+        EXPECT_EQ(run(words).out, run(words).out);
+}
+
+TEST(Commands, JsonIsSiWhateverTheUnits) {
+    EXPECT_EQ(run("branch --json " + bath).out, run("branch --json --units us " + bath).out);
+    EXPECT_EQ(run("branch --json " + bath).out, run("branch --json --units si " + bath).out);
+}
+
+TEST(Commands, StartWritesTheLeastSheetOnce) {
+    const Scratch scratch;
+    const std::string file = (scratch / "mine.toml").string();
+    const Ran ran = run("start '" + file + "'");
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(read(file), read(std::filesystem::path(SILLFLOW_SOURCE_DIR) / "cases/least-sheet/house.toml"));
+    EXPECT_EQ(run("branch '" + file + "'").status, 0);
+    const Ran again = run("start '" + file + "'");
+    EXPECT_EQ(again.status, 2);
+    EXPECT_THAT(again.err, HasSubstr("exists already; nothing was written"));
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(scratch.folder()), {}),
+              1);  // no half-written file left
+}
+
+TEST(Commands, StartWhereNothingCanBeWritten) {
+    const Ran ran = run("start /no/such/folder/house.toml");
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr("/no/such/folder/house.toml"));
+}
+
+TEST(Commands, HelpOfEachHasAnExample) {
+    EXPECT_EQ(run("--help").status, 0);
+    for (const std::string& command : all_commands) {
+        const Ran ran = run(command + " --help");
+        EXPECT_EQ(ran.status, 0) << command;
+        EXPECT_THAT(ran.out, HasSubstr("sillflow " + command + " house.toml")) << command;
+    }
+    EXPECT_EQ(run("--version").status, 0);
+}
+
+TEST(Commands, MistypedQuestionNamesTheNearest) {
+    const Ran ran = run("brnch " + bath);
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.err, "sillflow: 'brnch' is not a question; did you mean 'branch'?\n");
+    EXPECT_EQ(run("").status, 2);
+}
+
+TEST(Commands, BadOptions) {
+    for (const std::string words :
+         {"branch", "branch " + bath + " --unts si", "branch " + bath + " --units furlong",
+          "branch " + bath + " extra.toml", std::string("check --show-work x"), std::string("start")}) {
+        const Ran ran = run(words);
+        EXPECT_EQ(ran.status, 2) << words;
+        EXPECT_EQ(ran.out, "") << words;
+        EXPECT_THAT(ran.err, testing::StartsWith("sillflow: ")) << words;
+    }
+}
+
+TEST(Commands, FilesThatAreNoSheets) {
+    const Scratch scratch;
+    EXPECT_THAT(run("branch no-such.toml").err, HasSubstr("no-such.toml"));
+    EXPECT_EQ(run("branch no-such.toml").status, 2);
+    EXPECT_EQ(run("branch cases").status, 2);
+    EXPECT_EQ(run("check '" + scratch.write("empty.toml", "").string() + "'").status, 2);
+    EXPECT_EQ(
+        run("check '" + scratch.write("bytes.toml", std::string("\0\xff\xfe", 3)).string() + "'").status, 2);
+}
+
+TEST(Commands, OutletThatIsNotThere) {
+    const Ran ran = run("branch " + bath + " --outlet 'new bath registr'");
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr("did you mean 'new bath register'?"));
+}
+
+TEST(Commands, FullDiskIsSaid) {
+    if (!std::filesystem::exists("/dev/full")) return;
+    const Scratch scratch;
+    const std::string command = "cd '" SILLFLOW_SOURCE_DIR "' && '" SILLFLOW_PROGRAM "' branch " + bath +
+                                " >/dev/full 2>'" + (scratch / "err").string() + "'";
+    EXPECT_EQ(WEXITSTATUS(std::system(command.c_str())), 2);
+    EXPECT_THAT(read(scratch / "err"), HasSubstr("cannot be written"));
+}
+
+TEST(Commands, NoColourWithoutATerminal) {
+    for (const std::string words : {"branch " + bath, "check " + bath, std::string("check cases")})
+        EXPECT_THAT(run(words).out + run(words).err, Not(HasSubstr("\x1b[")));
+}
+
+TEST(Commands, NoLineIsLongerThan100Columns) {
+    for (const std::string words :
+         {"branch --show-work --all-assumptions " + bath, "loads --show-work " + bath, "check " + bath}) {
+        std::istringstream lines(run(words).out);
+        for (std::string line; std::getline(lines, line);)
+            EXPECT_LE(line.size(), 104u) << line;  // some signs are two bytes
+    }
+}
+
+TEST(Commands, PageIsTheSameInAnyLocale) {
+    EXPECT_EQ(run("branch " + bath).out, run("branch " + bath, "LC_ALL=de_DE.UTF-8").out);
+}
+
+}  // namespace

@@ -1,0 +1,53 @@
+// Feeds any bytes through reading, checking and answering: whatever the sheet says, every figure of an answer
+// is finite, its range in order, and the only exception is the one that says there is no answer.
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+#include <cstdlib>
+#include <string_view>
+
+#include "house/cannot_answer.hpp"
+#include "questions/answer_branch.hpp"
+#include "questions/answer_loads.hpp"
+#include "questions/check_sheet.hpp"
+#include "sheet/read.hpp"
+
+namespace {
+
+void require(bool holds) {
+    if (!holds) std::abort();
+}
+
+void check(const questions::Weighed& weighed) {
+    for (const questions::Range& range : weighed.ranges) {
+        require(std::isfinite(range.low) && std::isfinite(range.value) && std::isfinite(range.high));
+        require(range.low <= range.value && range.value <= range.high);
+    }
+}
+
+void answer(const house::Survey& survey) {
+    try {
+        const questions::LoadsAnswer loads = questions::answer_loads(survey);
+        require(std::isfinite(loads.planned.loss.total.si()) && std::isfinite(loads.planned.on_time.share));
+        check(loads.weighed);
+        const questions::BranchAnswer branch = questions::answer_branch(survey);
+        require(std::isfinite(branch.sizing.budget.rate.si()));
+        for (const questions::BranchTrial& trial : branch.sizing.trials)
+            require(std::isfinite(trial.carries.si()) && std::isfinite(trial.reaches.si()) &&
+                    std::isfinite(trial.arrives.si()));
+        check(branch.weighed);
+    } catch (const house::CannotAnswer&) {
+    }
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const std::string_view text(reinterpret_cast<const char*>(data), size);
+    sheet::Read read = sheet::read(text);
+    const questions::CheckAnswer check = questions::check_sheet(read.survey, read.mistakes);
+    require(check.mistakes.size() >= read.mistakes.size());
+    for (const house::Mistake& mistake : check.mistakes) require(!mistake.text.empty());
+    if (check.mistakes.empty()) answer(read.survey);
+    return 0;
+}

@@ -1,0 +1,62 @@
+#include "report/cautions.hpp"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+#include "report/houses.hpp"
+
+namespace {
+
+using report::cautions;
+using testing::Contains;
+using testing::HasSubstr;
+using testing::Not;
+
+TEST(Cautions, of_a_plain_house_are_only_that_codes_decide) {
+    house::House house;
+    house.heater.kind = house::HeaterKind::electric;
+    EXPECT_THAT(cautions(house), testing::ElementsAre(HasSubstr("local codes")));
+}
+
+TEST(Cautions, name_what_burns_beside_the_heater) {
+    house::House house;
+    house.heater.kind = house::HeaterKind::heat_pump;
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("combustion air"))));
+    house.heater.shares_space_with = "gas water heater";
+    EXPECT_THAT(cautions(house),
+                Contains(HasSubstr("the gas water heater beside the heater needs air to burn")));
+    house.heater.kind = house::HeaterKind::furnace;
+    EXPECT_THAT(cautions(house),
+                Contains(HasSubstr("the heater and the gas water heater in its space need air")));
+}
+
+TEST(Cautions, warn_of_cutting_wood_for_a_new_duct) {
+    house::House house;
+    house.ducts.resize(1);
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("structure"))));
+    house.ducts[0].state = house::State::added;
+    EXPECT_THAT(cautions(house), Contains(HasSubstr("no joist")));
+}
+
+TEST(Cautions, warn_of_what_old_houses_hold) {
+    house::House house;
+    house.built = 1995;
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("asbestos"))));
+    house.built = 1979;
+    EXPECT_THAT(cautions(house), Contains(HasSubstr("asbestos")));
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("lead"))));
+    house.built = 1924;
+    EXPECT_THAT(cautions(house), Contains(HasSubstr("lead")));
+}
+
+TEST(Cautions, stand_once_each_and_codes_last) {
+    for (const auto& house : report_test::sheets()) {
+        auto list = cautions(report_test::check_of(house.sheet).planned);
+        EXPECT_THAT(list.back(), HasSubstr("local codes"));
+        std::sort(list.begin(), list.end());
+        EXPECT_EQ(std::adjacent_find(list.begin(), list.end()), list.end());
+    }
+}
+
+}  // namespace

@@ -1,0 +1,31 @@
+// The houses that the report's tests ask about, each a sheet as a user writes it.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "house/survey.hpp"
+#include "questions/answer_branch.hpp"
+#include "questions/answer_loads.hpp"
+#include "questions/check_sheet.hpp"
+
+namespace report_test {
+
+// A balloon-framed house with a cold bath that gets a new outlet from the trunk.
+std::string bath_sheet();
+// The same, `from` replaced by `to` everywhere; fails the test where nothing is replaced.
+std::string with(std::string sheet, std::string_view from, std::string_view to);
+
+// Houses that lead the answers into their corners, by a name for failures.
+struct NamedSheet {
+    std::string name;
+    std::string sheet;
+};
+const std::vector<NamedSheet>& sheets();
+
+house::Survey survey_of(const std::string& sheet);  // fails the test where the sheet has mistakes
+questions::BranchAnswer branch_of(const std::string& sheet);
+questions::LoadsAnswer loads_of(const std::string& sheet);
+questions::CheckAnswer check_of(const std::string& sheet);
+
+}  // namespace report_test

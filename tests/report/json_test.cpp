@@ -1,0 +1,143 @@
+// Answers as JSON against the schemas in tests/report/schema, and what a reader may rely on beyond them.
+#include "report/json.hpp"
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <charconv>
+#include <fstream>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <valijson/adapters/nlohmann_json_adapter.hpp>
+#include <valijson/schema.hpp>
+#include <valijson/schema_parser.hpp>
+#include <valijson/validator.hpp>
+
+#include "report/houses.hpp"
+#include "units/unit.hpp"
+
+namespace {
+
+using namespace report_test;
+using nlohmann::json;
+
+json schema_file(const std::string& question) {
+    std::ifstream file(SILLFLOW_SOURCE_DIR "/tests/report/schema/" + question + ".json");
+    return json::parse(file);
+}
+
+bool fits(const json& document, const std::string& question) {
+    static std::map<std::string, valijson::Schema> schemas;
+    auto [at, is_new] = schemas.try_emplace(question);
+    if (is_new) {
+        const json text = schema_file(question);
+        valijson::SchemaParser().populateSchema(valijson::adapters::NlohmannJsonAdapter(text), at->second);
+    }
+    valijson::Validator validator;
+    return validator.validate(at->second, valijson::adapters::NlohmannJsonAdapter(document), nullptr);
+}
+
+json branch(const std::string& sheet) { return json::parse(report::branch_json(branch_of(sheet))); }
+json loads(const std::string& sheet) { return json::parse(report::loads_json(loads_of(sheet))); }
+json check(const std::string& sheet) { return json::parse(report::check_json(check_of(sheet))); }
+
+TEST(Json, of_every_house_fits_its_schema) {
+    for (const NamedSheet& house : sheets()) {
+        EXPECT_TRUE(fits(branch(house.sheet), "branch")) << house.name;
+        EXPECT_TRUE(fits(loads(house.sheet), "loads")) << house.name;
+        EXPECT_TRUE(fits(check(house.sheet), "check")) << house.name;
+    }
+}
+
+TEST(Json, of_a_wrong_sheet_tells_its_mistakes) {
+    questions::CheckAnswer wrong;
+    wrong.mistakes = {{"two names", "here", "keep one", {3, 1, 4}, house::Place{2, 1, 4}},
+                      {"bytes \xff", "", "", {}, {}}};
+    const json document = json::parse(report::check_json(wrong));
+    EXPECT_TRUE(fits(document, "check"));
+    EXPECT_EQ(document["answer"]["right"], false);
+    EXPECT_EQ(document["answer"]["mistakes"][0]["second_place"]["line"], 2);
+    EXPECT_EQ(document["answer"]["mistakes"][1]["second_place"], nullptr);
+}
+
+TEST(Json, that_is_broken_is_refused) {
+    const json good = branch(bath_sheet());
+    const auto refused = [&](const char* pointer, const json& value) {
+        json bad = good;
+        bad[json::json_pointer(pointer)] = value;
+        return !fits(bad, "branch");
+    };
+    EXPECT_TRUE(refused("/answer/verdict", "maybe"));
+    EXPECT_TRUE(refused("/schema", 2));
+    EXPECT_TRUE(refused("/question", "loads"));
+    EXPECT_TRUE(refused("/answer/trials", json::array()));
+    EXPECT_TRUE(refused("/answer/trials/0/pipe/kind", "oval"));
+    EXPECT_TRUE(refused("/answer/on_time/share", 1.5));
+    EXPECT_TRUE(refused("/range/needs_m3_s/low", "41 cfm"));
+    EXPECT_TRUE(refused("/more", 1));
+    for (const char* missing : {"schema", "question", "answer", "range", "assumptions", "cautions"}) {
+        json bad = good;
+        bad.erase(missing);
+        EXPECT_FALSE(fits(bad, "branch")) << missing;
+    }
+    json bad = loads(bath_sheet());
+    bad["answer"].erase("planned");
+    EXPECT_FALSE(fits(bad, "loads"));
+    EXPECT_FALSE(fits(good, "check"));
+}
+
+TEST(Json, says_what_the_answer_says) {
+    const auto answer = branch_of(bath_sheet());
+    const json document = branch(bath_sheet());
+    const questions::BranchTrial& choice = answer.sizing.choice();
+    const json& chosen = document["answer"]["trials"][answer.sizing.chosen];
+    EXPECT_NEAR(chosen["needs_m3_s"], choice.needs->airflow.si(), 1e-9);
+    EXPECT_NEAR(chosen["reaches_C"], units::unit::in_celsius(choice.reaches), 1e-6);
+    EXPECT_NEAR(document["answer"]["friction_rate"]["friction_rate_Pa_m"], answer.sizing.budget.rate.si(),
+                1e-8);
+    EXPECT_LE(document["range"]["needs_m3_s"]["low"], document["range"]["needs_m3_s"]["high"]);
+    EXPECT_EQ(document["assumptions"].size(), answer.weighed.weights.size());
+}
+
+// The nearest number of nine significant digits. (The writer's shortest spelling of it is now and then not
+// the shortest there is: the number counts, not its spelling.)
+double to_nine_digits(double value) {
+    double rounded = 0;
+    const std::string text = fmt::format("{:.9g}", value);
+    std::from_chars(text.data(), text.data() + text.size(), rounded);
+    return rounded;
+}
+
+TEST(Json, writes_no_more_than_nine_digits) {
+    for (const std::string& text :
+         {report::branch_json(branch_of(bath_sheet())), report::loads_json(loads_of(bath_sheet()))}) {
+        const json all = json::parse(text, [](int, json::parse_event_t event, json& value) {
+            if (event == json::parse_event_t::value && value.is_number_float()) {
+                EXPECT_EQ(value.get<double>(), to_nine_digits(value.get<double>()));
+            }
+            return true;
+        });
+        EXPECT_FALSE(all.empty());
+    }
+}
+
+TEST(Json, is_the_same_bytes_every_time) {
+    for (const NamedSheet& house : sheets()) {
+        EXPECT_EQ(report::branch_json(branch_of(house.sheet)), report::branch_json(branch_of(house.sheet)));
+        EXPECT_EQ(report::loads_json(loads_of(house.sheet)), report::loads_json(loads_of(house.sheet)));
+    }
+}
+
+TEST(Json, keeps_its_keys_in_order) {
+    const std::string text = report::loads_json(loads_of(bath_sheet()));
+    std::size_t last = 0;
+    for (const char* key : {"\n  \"schema\"", "\n  \"question\"", "\n  \"answer\"", "\n  \"range\"",
+                            "\n  \"assumptions\"", "\n  \"cautions\""}) {
+        const std::size_t at = text.find(key);
+        ASSERT_NE(at, std::string::npos) << key;
+        EXPECT_GE(at, last);
+        last = at;
+    }
+}
+
+}  // namespace
