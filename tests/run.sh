@@ -163,8 +163,10 @@ fuzz_one() {  # FOLDER NAME
     rm -rf "$corpus"
     mkdir -p "$corpus"
     if [[ -d tests/fuzz/corpus/$2 ]]; then cp -r "tests/fuzz/corpus/$2/." "$corpus/"; fi
+    local options=()  # of this fuzzer alone; a later one of a kind wins
+    if [[ -f tests/fuzz/$2.options ]]; then read -ra options <"tests/fuzz/$2.options"; fi
     "build/$1/tests/fuzz/$2_fuzz" -runs="$fuzz_runs" -seed=1 -max_len=4096 -timeout=10 -rss_limit_mb=2048 \
-        -artifact_prefix="build/$1/$2-" "$corpus" >"build/$1/$2_fuzz.log" 2>&1
+        "${options[@]}" -artifact_prefix="build/$1/$2-" "$corpus" >"build/$1/$2_fuzz.log" 2>&1
 }
 fuzz() {
     local source names=() running=() name i

@@ -105,6 +105,7 @@ int check(const Options& options) {
 
 int start(const Options& options) {
     write_new_file(options.file, least_sheet());
+    if (options.json) return print(report::start_json(options.file)), yes;
     print("wrote " + options.file +
           ": a small house with one new outlet. Put your own figures in; then\n    sillflow check " +
           options.file + "\n    sillflow branch " + options.file + "\n");

@@ -63,6 +63,7 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
     start_app->add_option("sheet", options.file, "the file to write; it must not exist")
         ->required()
         ->type_name("FILE");
+    start_app->add_flag("--json", options.json, "what was written, for programs");
     start_app->footer("example:\n    sillflow start house.toml");
     return {{loads_app, loads}, {branch_app, branch}, {check_app, check}, {start_app, start}};
 }

@@ -7,6 +7,7 @@
 #include <boost/graph/topological_sort.hpp>
 
 #include "house/cannot_answer.hpp"
+#include "units/unit.hpp"
 
 namespace ducts {
 namespace {
@@ -132,10 +133,22 @@ class SideBuilder {
         }
     }
 
-    // A root that feeds no outlet itself is a trunk.
+    // A root is a trunk, where it feeds no outlet itself and is wider than an 8 in pipe, or something leaves
+    // it before its end, or nothing that is described hangs on it. A run from the plenum in several pieces is
+    // none.
     bool is_trunk(int root) const {
-        return std::none_of(house_.outlets.begin(), house_.outlets.end(),
-                            [&](const house::Outlet& o) { return o.duct == duct(root).id; });
+        const house::Duct& d = duct(root);
+        for (const house::Outlet& outlet : house_.outlets)
+            if (outlet.duct == d.id) return false;
+        const house::Round widest_branch{8 * units::unit::inch};
+        const bool wide = d.shape && section_of(*d.shape).area > section_of(widest_branch).area;
+        bool feeds = false, along = false;
+        for (const house::Duct& branch : house_.ducts) {
+            if (branch.from != d.id) continue;
+            feeds = true;
+            along = along || branch.at < 0.98 * d.length;
+        }
+        return wide || along || !feeds;
     }
 
     SystemSection other_run(int i, int count) const {

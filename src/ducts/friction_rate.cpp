@@ -14,9 +14,14 @@ namespace {
 // to nothing per length, and the takeoff it owes to a fast trunk would count for miles: no less than the
 // least sensible rate is taken.
 PathPiece piece(const Side& side, const SystemSection& section, const loads::Air& air) {
-    const units::FrictionRate own = friction(section.section, section.flow / air.density, air);
-    const units::Length equivalent = fittings_loss(side, section, air) / std::max(own, least_sensible_rate);
-    return {section.duct, section.loss_factor * section.length, section.loss_factor * equivalent};
+    PathPiece piece;
+    piece.duct = section.duct;
+    piece.length = section.loss_factor * section.length;
+    piece.fittings = section.loss_factor * fittings_loss(side, section, air);
+    piece.counted_at =
+        std::max(least_sensible_rate, friction(section.section, section.flow / air.density, air));
+    piece.equivalent = piece.fittings / piece.counted_at;
+    return piece;
 }
 
 // Effective length from the root to each section, and the way back from the longest.
@@ -67,7 +72,8 @@ FrictionRateBudget friction_rate(const house::House& house, const DuctSystem& sy
     for (const PressureLoss& part : budget.taken) budget.available -= part.loss;
     budget.supply = longest_path(system.supply, supply_air);
     budget.return_side = longest_path(system.return_side, return_air);
-    if (system.return_side.empty()) budget.return_side.pieces.push_back({-1, house.return_length, {}});
+    if (system.return_side.empty())
+        budget.return_side.pieces.push_back({-1, house.return_length, {}, {}, {}});
     budget.total_effective_length = budget.supply.total() + budget.return_side.total();
     if (budget.total_effective_length.si() <= 0) throw house::CannotAnswer({}, "the ducts have no length");
     budget.rate = std::max(units::FrictionRate(), budget.available / budget.total_effective_length);

@@ -31,6 +31,8 @@ inline constexpr units::FrictionRate most_sensible_rate{0.18 * 249.08891 / 30.48
 struct PathPiece {
     int duct = -1;  // position in House::ducts; -1: a run to rooms not described
     units::Length length, equivalent;
+    units::Pressure fittings;        // what they lose, a hidden duct's factor included
+    units::FrictionRate counted_at;  // the rate by which that is turned into length
 };
 struct Path {
     std::vector<PathPiece> pieces;  // from plenum or blower outwards

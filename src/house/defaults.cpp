@@ -59,8 +59,8 @@ constexpr DefaultRow rows[] = {
      "ASHRAE Fundamentals 2021 ch. 17: at outdoor temperature (read); attached sides warm it, estimate"},
     {porch_warmth, "porch, share of the way from outdoors to indoors", 0.1, 0.0, 0.3, percent,
      "derived: heat balance of an enclosed porch"},
-    {other_rooms_exposure, "outside surface of the rooms not described", 1.0, 0.75, 1.3, times,
-     "estimate: a plain 3 to 2 box of the same floor area"},
+    {other_rooms_exposure, "outside surface of the rooms not described, against the estimate", 1.0, 0.75, 1.3,
+     times, "estimate: a plain 3 to 2 box of the same floor area"},
     {other_rooms_pipe, "pipe to the outlets not described", 6 * foot / 12, 5 * foot / 12, 7 * foot / 12,
      length, "common practice"},
     {other_rooms_reach, "longest run to the outlets not described", 20 * foot, 12 * foot, 30 * foot, length,
@@ -76,7 +76,7 @@ constexpr DefaultRow rows[] = {
      "common practice"},
     {duct_loss, "heat the ducts lose outside the rooms", 0.15, 0.05, 0.25, percent,
      "ASHRAE Fundamentals 2021 ch. 17, table 6, furnace with ducts in the basement (read)"},
-    {external_static, "external static pressure, of the nameplate's", 1.0, 0.7, 1.6, times,
+    {external_static, "external static pressure against the nameplate's", 1.0, 0.7, 1.6, times,
      "common practice"},
     {filter_drop, "pressure lost in the filter", 0.10 * inch_wc, 0.05 * inch_wc, 0.25 * inch_wc, pressure,
      "common practice"},
@@ -93,7 +93,8 @@ constexpr DefaultRow rows[] = {
      percent, "common practice: a basement"},
     {bare_duct, "bare duct wall with its air films", 0.85 * r_us, 0.80 * r_us, 1.4 * r_us, r_value,
      "mechanical insulation design guide (read); bright new metal loses less, derived"},
-    {hidden_loss, "pressure loss of a duct nobody has seen", 1.0, 0.5, 3.0, times, "common practice"},
+    {hidden_loss, "pressure loss of a hidden duct, against the estimate", 1.0, 0.5, 3.0, times,
+     "common practice"},
 };
 static_assert(std::size(rows) == static_cast<std::size_t>(count));
 

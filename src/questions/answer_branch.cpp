@@ -74,9 +74,7 @@ std::optional<AtHouseTemperature> at_house_temperature(const house::House& house
     const BranchTrial there = try_size(house, sizing.setting, choice.pipe);
     const units::TemperatureDifference missing = wanted - there.reaches;
     const units::HeatLossPerKelvin brings =
-        sizing.setting.supply.on_time *
-        (there.carries * loads::air_at(there.arrives, sizing.setting.supply.pressure).density *
-         sizing.setting.supply.specific_heat);
+        sizing.setting.supply.on_time * (there.carries_mass * sizing.setting.supply.specific_heat);
     const units::Power electric = missing * (sizing.setting.asked.conductance + brings);
     return AtHouseTemperature{cooler, choice, std::max(units::Power(), electric)};
 }

@@ -22,7 +22,8 @@ HouseLoads house_loads(house::House house) {
     for (const loads::RoomHeatLoss& room : answer.loss.rooms) {
         RoomAir air;
         const units::TemperatureDifference warmer = answer.supply - room.inside;
-        if (room.total.si() > 0 && warmer.si() > 0)
+        air.enough = room.total.si() <= 0 || warmer.si() > 0;
+        if (room.total.si() > 0 && air.enough)
             air.flow = loads::airflow_for(room.total, answer.on_time.share, supply_air.specific_heat, warmer);
         air.airflow = air.flow / supply_air.density;
         answer.air.push_back(air);

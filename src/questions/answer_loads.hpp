@@ -16,6 +16,7 @@ namespace questions {
 
 // The air a room needs at the plenum's temperature: at least so much, and more by what the way to it loses.
 struct RoomAir {
+    bool enough = true;  // false: the supply air is not warmer than the room, no flow would do
     units::MassFlow flow;
     units::Airflow airflow;  // at the plenum's temperature
 };

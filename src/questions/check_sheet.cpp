@@ -16,9 +16,7 @@ void add_if_mistake(std::vector<house::Mistake>& mistakes, const Found& found) {
 // Names only their owners know, of whatever stage, used or not.
 std::vector<house::Mistake> unknown_names(const house::Survey& survey) {
     std::vector<house::Mistake> mistakes;
-    const auto as_name = [](const house::Given<std::string>& given) {
-        return house::CatalogueName{given.value, given.place};
-    };
+    const auto as_name = [](const auto& given) { return house::CatalogueName{given.value, given.place}; };
     for (const house::SurveyConstruction& construction : survey.constructions)
         for (const auto& layer : construction.layers)
             add_if_mistake(mistakes, loads::look_up_layer(as_name(layer)));

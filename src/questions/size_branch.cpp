@@ -81,9 +81,9 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
     const units::Temperature arriving = trial.needs ? trial.needs->arrival : setting.supply.temperature;
     const loads::Air air = loads::air_at(arriving, setting.supply.pressure);
     trial.carries = carried(system.supply, way, trial.rate, air);
-    const units::MassFlow carried_mass = trial.carries * air.density;
-    trial.arrives = ducts::arrival(tried.way, setting.supply, carried_mass);
-    trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, carried_mass);
+    trial.carries_mass = trial.carries * air.density;
+    trial.arrives = ducts::arrival(tried.way, setting.supply, trial.carries_mass);
+    trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, trial.carries_mass);
     trial.speed = trial.carries / end.section.area;
     if (trial.needs) trial.speed_needed = trial.needs->airflow / end.section.area;
     trial.quiet = trial.speed_needed <= ducts::branch_velocity_limit;

@@ -41,6 +41,7 @@ struct BranchTrial {
     std::optional<ducts::Holding> needs;  // empty: no airflow through this pipe holds the room
     units::FrictionRate rate;
     units::Airflow carries;        // at the friction rate, as it leaves the register
+    units::MassFlow carries_mass;  // the same air by mass
     units::Temperature arrives;    // at that airflow
     units::Temperature reaches;    // the room, with that airflow
     units::Velocity speed;         // at that airflow

@@ -28,12 +28,19 @@ units::Written loss_with_elevation(double per_metre, System system) {
     return {units::decimal(100 * per_metre * 1000, 0), "% per 1,000 m"};
 }
 
+// A guessed length is not known to the inch.
+units::Written guessed_length(units::Length length, System system) {
+    const units::Length one = system == System::us ? unit::foot : unit::metre;
+    if (length.si() != 0 && length < 10 * one) return units::write(length, system);
+    return {units::decimal(length / one, 0), system == System::us ? "ft" : "m"};
+}
+
 units::Written written(WrittenAs as, double value, System system) {
     switch (as) {
         case WrittenAs::temperature:
             return units::write(units::Temperature(value), system);
         case WrittenAs::length:
-            return units::write(units::Length(value), system);
+            return guessed_length(units::Length(value), system);
         case WrittenAs::pressure:
             return units::write(units::Pressure(value), system);
         case WrittenAs::u_factor:
@@ -107,6 +114,11 @@ Note assumed_note(const questions::Weighed& weighed, const EffectOf& effect_of, 
     }
     std::stable_sort(lines.begin(), lines.end(),
                      [](const Line& a, const Line& b) { return a.effect.size > b.effect.size; });
+    constexpr std::size_t most = 5;  // an answer fits a screen: those that move it most
+    if (!all && lines.size() > most) {
+        smaller += lines.size() - most;
+        lines.resize(most);
+    }
     Note note{"assumed", {}};
     for (const Line& line : lines)
         note.lines.push_back(assumed_line(*line.weight, listed(line.effect.words), system));

@@ -23,8 +23,7 @@ struct Effect {
 };
 using EffectOf = std::function<Effect(const questions::Weight&)>;
 
-// The defaults that matter, those that matter most first, one a line; then how many do not, or with `all`
-// those too.
+// The five defaults that matter most, one a line, and how many more there are; with `all` every one.
 Note assumed_note(const questions::Weighed& weighed, const EffectOf& effect_of, units::System system,
                   bool all);
 

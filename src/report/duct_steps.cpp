@@ -15,6 +15,9 @@ using units::System;
 constexpr loads::Method available_method{"available static pressure",
                                          "external static pressure - devices - register - grille",
                                          "trade-association procedure, common practice"};
+constexpr loads::Method equivalent_method{
+    "equivalent length", "loss of the fittings / friction per length of their duct",
+    "trade-association procedure, common practice; each fitting's coefficient in the table of fittings"};
 constexpr loads::Method path_method{"effective length of a path",
                                     "each piece's length + its fittings as pipe",
                                     "trade-association procedure, common practice"};
@@ -29,6 +32,22 @@ constexpr loads::Method laminar_method{"friction factor", "64 / Re", "laminar fl
 std::string feet_or_metres(units::Length length, System system) {
     return fmt::format("{} {}", units::decimal(count(length, system), system == System::us ? 0 : 1),
                        unit_of(length, system).name);
+}
+
+// What the fittings of each piece lose, as length of pipe at the piece's own friction.
+void add_equivalents(std::vector<Step>& steps, const house::House& house, const ducts::Path& path,
+                     System system) {
+    for (const ducts::PathPiece& piece : path.pieces) {
+        if (piece.equivalent.si() <= 0) continue;
+        const std::string whose = piece.duct < 0
+                                      ? "the run to rooms not described"
+                                      : "the " + house.ducts[static_cast<std::size_t>(piece.duct)].name;
+        const Worked length = in_sum(piece.fittings, system) / in_sum(piece.counted_at, system);
+        steps.push_back(finished_step("fittings of " + whose + " as pipe", equivalent_method,
+                                      system == System::us ? length * given(100, "100") : length,
+                                      count(piece.equivalent, system),
+                                      feet_or_metres(piece.equivalent, system)));
+    }
 }
 
 void add_path(std::vector<Step>& steps, const std::string& what, const ducts::Path& path, System system) {
@@ -106,6 +125,8 @@ void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& 
     }
     steps.push_back(step("available static pressure: the blower's, " + taken, available_method, left,
                          budget.available, system));
+    add_equivalents(steps, answer.house, budget.supply, system);
+    add_equivalents(steps, answer.house, budget.return_side, system);
     add_path(steps, "effective length of the longest supply path", budget.supply, system);
     add_path(steps, "effective length of the longest return path", budget.return_side, system);
     steps.push_back(finished_step("total effective length", sum_method,

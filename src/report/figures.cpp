@@ -29,7 +29,7 @@ std::string replaced(std::string text, std::string_view from, std::string_view t
 
 std::string side(units::Length length, units::System system) {
     if (system == units::System::us) return inches(length);
-    return units::decimal(std::round(length / units::unit::millimetre / 5) * 5, 0);
+    return units::decimal(length / units::unit::millimetre, 0);  // a size, so to the millimetre
 }
 
 }  // namespace

@@ -1,6 +1,9 @@
 #include "report/json.hpp"
 
+#include <fmt/format.h>
+
 #include <cmath>
+#include <cstdlib>
 #include <nlohmann/json.hpp>
 
 #include "report/cautions.hpp"
@@ -14,9 +17,8 @@ using Json = nlohmann::ordered_json;
 // Nine significant digits: no reader has use for more, and the last bits of a sum may differ by machine.
 double nine_digits(double value) {
     if (value == 0) return 0;
-    const double scale = std::pow(10.0, 8 - std::floor(std::log10(std::abs(value))));
-    // A scale below one is a division by a whole power of ten, which is exact.
-    return scale >= 1 ? std::round(value * scale) / scale : std::round(value / (1 / scale)) * (1 / scale);
+    // By way of text: the double nearest to nine decimal digits is written back as just these digits.
+    return std::strtod(fmt::format("{:.9g}", value).c_str(), nullptr);
 }
 
 Json figure_of(double value) { return std::isfinite(value) ? Json(nine_digits(value)) : Json(nullptr); }
@@ -200,8 +202,8 @@ Json house_of(const questions::HouseLoads& loads) {
     Json rooms = Json::array();
     for (std::size_t i = 0; i < loads.loss.rooms.size(); ++i) {
         Json room = loss_of(loads.loss.rooms[i], loads.house);
-        room["needs_at_least_m3_s"] = si(loads.air[i].airflow);
-        room["needs_at_least_kg_s"] = si(loads.air[i].flow);
+        room["needs_at_least_m3_s"] = loads.air[i].enough ? si(loads.air[i].airflow) : Json(nullptr);
+        room["needs_at_least_kg_s"] = loads.air[i].enough ? si(loads.air[i].flow) : Json(nullptr);
         rooms.push_back(std::move(room));
     }
     return {{"loss_W", si(loads.loss.total)},
@@ -250,6 +252,15 @@ std::string loads_json(const questions::LoadsAnswer& answer) {
     json["range"] = {{"rooms_W", rooms}, {"house_W", range_of(answer.weighed.ranges.back())}};
     json["assumptions"] = assumptions_of(answer.weighed, loads_figures);
     json["cautions"] = cautions(answer.planned.house);
+    return text_of(json);
+}
+
+std::string start_json(const std::string& file) {
+    Json json = document("start");
+    json["answer"] = {{"wrote", file}};
+    json["range"] = nullptr;
+    json["assumptions"] = Json::array();
+    json["cautions"] = Json::array();
     return text_of(json);
 }
 

@@ -16,6 +16,8 @@ namespace report {
 
 std::string branch_json(const questions::BranchAnswer& answer);
 std::string loads_json(const questions::LoadsAnswer& answer);
+// What `start` wrote, and where.
+std::string start_json(const std::string& file);
 // With mistakes too: a wrong sheet is an answer of this question.
 std::string check_json(const questions::CheckAnswer& answer);
 

@@ -21,10 +21,11 @@ std::string second_line(const LoadsView& view) {
     const questions::HouseLoads& planned = view.planned();
     std::string line = planned.on_time.holds() ? "The heater can hold the house"
                                                : "The heater cannot hold the house on that night";
-    if (view.answer.found)
-        line +=
-            fmt::format("; before the work it lost {}", figure(view.answer.found->loss.total, view.system));
-    return line + ".";
+    if (!view.answer.found) return line + ".";
+    const std::string before = figure(view.answer.found->loss.total, view.system);
+    if (before == figure(planned.loss.total, view.system))
+        return line + "; the work does not change what it loses.";
+    return line + "; before the work it lost " + before + ".";
 }
 
 Effect effect_of(const LoadsView& view, const questions::Weight& weight) {

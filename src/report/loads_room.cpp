@@ -25,7 +25,8 @@ std::string air_sentence(const LoadsView& view, std::size_t room) {
     const units::Airflow airflow = view.planned().air[room].airflow;
     const loads::RoomHeatLoss& loss = view.planned().loss.rooms[room];
     if (loss.total.si() <= 0) return "It needs no supply air";
-    if (airflow.si() <= 0) return "The supply air is no warmer than that, so no amount of it heats the room";
+    if (!view.planned().air[room].enough)
+        return "The supply air is no warmer than that, so no amount of it heats the room";
     return fmt::format("It needs at least {} of supply air at the plenum's {}, more by what the way loses",
                        figure(airflow, view.system), figure(view.planned().supply, view.system));
 }

@@ -65,6 +65,9 @@ bool is_stray(std::string_view point) { return point.size() == 1 && (point[0] < 
 }  // namespace
 
 PlainText::PlainText(std::string_view written) {
+    points_.reserve(written.size());
+    plain_.reserve(written.size());
+    point_of_.reserve(written.size());
     while (!written.empty()) {
         const std::string_view point = written.substr(0, point_size(written));
         add(point);
@@ -76,6 +79,11 @@ Excerpt PlainText::all() const { return {*this, 0, plain_.size()}; }
 
 void PlainText::add(std::string_view point) {
     points_.push_back(point);
+    if (point.size() == 1 && point[0] >= ' ' && point[0] != '\x7f') {  // nearly every character of a sheet
+        plain_ += point[0];
+        point_of_.push_back(points_.size() - 1);
+        return;
+    }
     const std::string_view fraction = plain_of(fractions, point);
     const std::string_view sign = plain_of(signs, point);
     if (!fraction.empty()) {
@@ -85,7 +93,7 @@ void PlainText::add(std::string_view point) {
     } else if (point == "\t" || point == "\n" || point == "\r") {
         plain_ += ' ';
     } else {
-        plain_ += point.size() > 1 || is_stray(point) ? '?' : point[0];
+        plain_ += '?';
     }
     point_of_.resize(plain_.size(), points_.size() - 1);
 }

@@ -25,7 +25,7 @@ class BadSheet : public testing::TestWithParam<std::string> {};
 TEST_P(BadSheet, IsRefusedWithItsMessage) {
     const std::string file = "cases/bad-sheets/" + GetParam() + ".toml";
     const fs::path kept = fs::path(SILLFLOW_SOURCE_DIR) / ("cases/bad-sheets/" + GetParam() + ".txt");
-    for (const std::string question : {"branch ", "loads ", "check "}) {
+    for (const std::string& question : std::vector<std::string>{"branch ", "loads ", "check "}) {
         const Ran ran = run(question + file);
         EXPECT_EQ(ran.status, 2) << question;
         EXPECT_EQ(ran.out, "") << question;

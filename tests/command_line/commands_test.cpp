@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <sstream>
+#include <vector>
 
 #include "command_line/run_program.hpp"
 
@@ -38,7 +39,8 @@ TEST(Commands, ShowWorkAddsSteps) {
 }
 
 TEST(Commands, TheSameSheetGivesTheSameBytes) {
-    for (const std::string words : {"branch " + bath, "loads " + bath, "branch --json " + bath})
+    for (const std::string& words :
+         std::vector<std::string>{"branch " + bath, "loads " + bath, "branch --json " + bath})
         EXPECT_EQ(run(words).out, run(words).out);
 }
 
@@ -85,9 +87,9 @@ TEST(Commands, MistypedQuestionNamesTheNearest) {
 }
 
 TEST(Commands, BadOptions) {
-    for (const std::string words :
-         {"branch", "branch " + bath + " --unts si", "branch " + bath + " --units furlong",
-          "branch " + bath + " extra.toml", std::string("check --show-work x"), std::string("start")}) {
+    for (const std::string& words : std::vector<std::string>{
+             "branch", "branch " + bath + " --unts si", "branch " + bath + " --units furlong",
+             "branch " + bath + " extra.toml", "check --show-work x", "start"}) {
         const Ran ran = run(words);
         EXPECT_EQ(ran.status, 2) << words;
         EXPECT_EQ(ran.out, "") << words;
@@ -121,13 +123,14 @@ TEST(Commands, FullDiskIsSaid) {
 }
 
 TEST(Commands, NoColourWithoutATerminal) {
-    for (const std::string words : {"branch " + bath, "check " + bath, std::string("check cases")})
+    for (const std::string& words :
+         std::vector<std::string>{"branch " + bath, "check " + bath, "check cases"})
         EXPECT_THAT(run(words).out + run(words).err, Not(HasSubstr("\x1b[")));
 }
 
 TEST(Commands, NoLineIsLongerThan100Columns) {
-    for (const std::string words :
-         {"branch --show-work --all-assumptions " + bath, "loads --show-work " + bath, "check " + bath}) {
+    for (const std::string& words : std::vector<std::string>{"branch --show-work --all-assumptions " + bath,
+                                                             "loads --show-work " + bath, "check " + bath}) {
         std::istringstream lines(run(words).out);
         for (std::string line; std::getline(lines, line);)
             EXPECT_LE(line.size(), 104u) << line;  // some signs are two bytes

@@ -253,6 +253,46 @@ TEST(DuctSystem, a_root_with_an_outlet_is_no_trunk) {
     for (const SystemSection* run : other_runs(supply)) EXPECT_EQ(at(supply, run->parent).duct, 0);
 }
 
+// Else the lump's outlets would hang on the very run that is being sized.
+TEST(DuctSystem, a_run_from_the_plenum_in_two_pieces_is_no_trunk) {
+    house::House house;
+    const int first = add_root(house, std::nullopt, 12);
+    add_outlet(house, add_branch(house, first, 12, std::nullopt, 10));
+    add_other_rooms(house, 4, 5, 20);
+    const Side supply = duct_system(house, some_flows(house), six_inch).supply;
+    for (const SystemSection& section : supply) {
+        if (section.duct == -1) {
+            EXPECT_EQ(section.parent, -1);
+        }
+    }
+}
+
+TEST(DuctSystem, a_narrow_root_is_a_trunk_where_something_leaves_it_on_the_way) {
+    house::House house;
+    const int root = add_root(house, six_inch, 12);
+    add_outlet(house, add_branch(house, root, 6, six_inch, 10));
+    add_other_rooms(house, 4, 5, 20);
+    const Side supply = duct_system(house, some_flows(house), std::nullopt).supply;
+    for (const SystemSection& section : supply) {
+        if (section.duct == -1) {
+            EXPECT_NE(section.parent, -1);
+        }
+    }
+}
+
+TEST(DuctSystem, another_shape_is_tried_on_unsized_ducts_only) {
+    house::House house;
+    const int trunk = add_root(house, trunk_shape, 20);
+    add_outlet(house, add_branch(house, trunk, 10, std::nullopt, 12));
+    DuctSystem system = duct_system(house, some_flows(house), six_inch);
+    const house::Shape eight_inch = house::Round{8 * units::unit::inch};
+    const DuctSystem built_with_it = duct_system(house, some_flows(house), eight_inch);
+    give_shape(system, eight_inch);
+    ASSERT_EQ(system.supply.size(), built_with_it.supply.size());
+    for (std::size_t i = 0; i < system.supply.size(); ++i)
+        EXPECT_EQ(system.supply[i].section.area, built_with_it.supply[i].section.area);
+}
+
 TEST(DuctSystem, runs_not_described_leave_the_plenum_where_no_trunk_is) {
     house::House house;
     add_outlet(house, add_root(house, six_inch, 10));

@@ -36,8 +36,23 @@ TEST(HouseHeatLoss, other_rooms_lose_as_the_described_ones_do) {
     house.other_rooms = house::OtherRooms{};
     house.other_rooms->floor_area = units::Area(126);  // a box of 150 m2: 275 m2 exposed
     const HouseHeatLoss loss = house_heat_loss(house);
-    EXPECT_NEAR(loss.other_rooms.si(), 1395.0 / 30 * 245, 1e-9);
-    EXPECT_NEAR(loss.total.si(), 1395.0 / 30 * 275, 1e-9);
+    // At the house's 20 C the bath would lose 495 x 30 / 33 W: 1,350 W from 30 m2.
+    EXPECT_NEAR(loss.other_rooms.si(), 1350.0 / 30 * 245, 1e-9);
+    EXPECT_NEAR(loss.total.si(), 1395 + 1350.0 / 30 * 245, 1e-9);
+}
+
+TEST(HouseHeatLoss, rooms_the_work_alters_do_not_change_the_others) {
+    house::House before = bath_and_bedroom();
+    before.other_rooms = house::OtherRooms{};
+    before.other_rooms->floor_area = units::Area(126);
+    before.rooms[0].altered = true;
+    house::House after = before;
+    after.rooms[0].surfaces[0].assembly = u(0.4);
+    EXPECT_EQ(house_heat_loss(before).other_rooms, house_heat_loss(after).other_rooms);
+    EXPECT_LT(house_heat_loss(after).total, house_heat_loss(before).total);
+    EXPECT_NEAR(house_heat_loss(before).other_rooms.si(), 900.0 / 20 * 245, 1e-9);  // as the bedroom alone
+    before.rooms[1].altered = true;  // nothing is left untouched: all have to tell
+    EXPECT_NEAR(house_heat_loss(before).other_rooms.si(), 1350.0 / 30 * 245, 1e-9);
 }
 
 TEST(HouseHeatLoss, a_stated_loss_is_the_whole_of_it) {

@@ -52,6 +52,20 @@ TEST(ExposedSurface, of_other_rooms_is_the_rest_of_a_box) {
     EXPECT_DOUBLE_EQ(exposed_surface(house).si(), 2 * 5 * std::sqrt(50) * 2.5 + 75);
 }
 
+// A house over a crawl space or on posts: the ground floor of the box counts as far as the described one
+// does.
+TEST(ExposedSurface, of_a_box_has_its_floor_where_air_moves_below) {
+    house::House house = one_room();
+    house.other_rooms = with_floor(138);
+    const double without = exposed_surface(house).si();
+    house::Surface floor = surface(house.rooms[0].floor_area().si(), u(1), house::Space::crawl);
+    floor.kind = house::SurfaceKind::floor;
+    house.rooms[0].surfaces.push_back(floor);
+    EXPECT_DOUBLE_EQ(exposed_surface(house).si(), without + 150);
+    house.rooms[0].storey = 2;  // a floor over a porch upstairs tells nothing of the ground floor
+    EXPECT_DOUBLE_EQ(exposed_surface(house).si(), without);
+}
+
 TEST(ExposedSurface, exposure_corrects_the_other_rooms_only) {
     house::House house = one_room();
     house.other_rooms = with_floor(138);

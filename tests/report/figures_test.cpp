@@ -27,7 +27,7 @@ TEST(Figures, name_ducts_as_they_are_sold) {
     EXPECT_EQ(plain(shape_text(house::Round{14 * unit::inch}, System::us)), "14 in");
     EXPECT_EQ(plain(shape_text(house::Rectangular{3.25 * unit::inch, 10 * unit::inch}, System::us)),
               "3-1/4 x 10 in");
-    EXPECT_EQ(plain(shape_text(house::Round{6 * unit::inch}, System::si)), "150 mm");
+    EXPECT_EQ(plain(shape_text(house::Round{6 * unit::inch}, System::si)), "152 mm");
     EXPECT_EQ(plain(with_article(duct_words(house::Round{8 * unit::inch}, System::us))),
               "an 8 in round pipe");
     EXPECT_EQ(plain(with_article(duct_words(house::Round{18 * unit::inch}, System::us))),

@@ -60,6 +60,13 @@ TEST(Json, of_a_wrong_sheet_tells_its_mistakes) {
     EXPECT_EQ(document["answer"]["mistakes"][1]["second_place"], nullptr);
 }
 
+TEST(Json, of_start_tells_what_was_written) {
+    const json document = json::parse(report::start_json("my \"house\".toml"));
+    EXPECT_TRUE(fits(document, "start"));
+    EXPECT_EQ(document["answer"]["wrote"], "my \"house\".toml");
+    EXPECT_FALSE(fits(document, "check"));
+}
+
 TEST(Json, that_is_broken_is_refused) {
     const json good = branch(bath_sheet());
     const auto refused = [&](const char* pointer, const json& value) {

@@ -1,0 +1,88 @@
+#include "questions/answer_loads.hpp"
+
+#include <gtest/gtest.h>
+
+#include <numeric>
+
+#include "questions/sheets.hpp"
+
+namespace {
+
+using questions::answer_loads;
+using questions::HouseLoads;
+using questions::LoadsAnswer;
+using sheets::with;
+
+LoadsAnswer answer(const std::string& sheet) { return answer_loads(sheets::survey(sheet)); }
+
+std::string filled_wall() {
+    return with(sheets::bath(), "construction = \"wall\"\n[[room.window]]",
+                "construction = \"wall\"\nbecomes = \"filled\"\n[[room.window]]");
+}
+
+TEST(AnswerLoads, rooms_and_the_rest_add_up_to_the_house) {
+    // the bath, warmer than the rest, gives its neighbours what does not leave the house
+    const HouseLoads loads = answer(with(sheets::bath(), "winter_indoor = \"74 F\"\n", "")).planned;
+    units::Power sum = loads.loss.other_rooms;
+    for (const loads::RoomHeatLoss& room : loads.loss.rooms) sum += room.total;
+    EXPECT_NEAR(loads.loss.total.si(), sum.si(), 1e-6);
+}
+
+TEST(AnswerLoads, there_is_a_before_only_where_the_sheet_plans_a_change) {
+    EXPECT_TRUE(answer(sheets::bath()).found);
+    const std::string sheet = sheets::pieces_of(sheets::bath()).top;
+    EXPECT_FALSE(answer(sheet).found);
+}
+
+TEST(AnswerLoads, a_filled_wall_loses_less_and_untouched_rooms_the_same) {
+    const LoadsAnswer loads = answer(filled_wall());
+    ASSERT_TRUE(loads.found);
+    EXPECT_LT(loads.planned.loss.rooms[0].total.si(), loads.found->loss.rooms[0].total.si());
+    EXPECT_LT(loads.planned.loss.total.si(), loads.found->loss.total.si());
+    EXPECT_NEAR(loads.planned.loss.rooms[1].total.si(), loads.found->loss.rooms[1].total.si(), 1e-9);
+    EXPECT_LT(loads.planned.on_time.wanted, loads.found->on_time.wanted);
+}
+
+TEST(AnswerLoads, the_rooms_nobody_touches_lose_the_same_before_and_after) {
+    const LoadsAnswer loads = answer(filled_wall());
+    EXPECT_NEAR(loads.planned.loss.other_rooms.si(), loads.found->loss.other_rooms.si(), 1e-6);
+}
+
+TEST(AnswerLoads, a_new_duct_alone_changes_no_loss) {
+    const LoadsAnswer loads = answer(sheets::bath());
+    EXPECT_DOUBLE_EQ(loads.planned.loss.total.si(), loads.found->loss.total.si());
+}
+
+TEST(AnswerLoads, figures_are_the_rooms_and_then_the_house_with_ranges_in_order) {
+    const LoadsAnswer loads = answer(sheets::bath());
+    ASSERT_EQ(loads.weighed.ranges.size(), 3u);
+    EXPECT_EQ(loads.weighed.ranges[0].value, loads.planned.loss.rooms[0].total.si());
+    EXPECT_EQ(loads.weighed.ranges[2].value, loads.planned.loss.total.si());
+    for (const questions::Range& range : loads.weighed.ranges) {
+        EXPECT_LT(range.low, range.value);
+        EXPECT_LT(range.value, range.high);
+    }
+}
+
+TEST(AnswerLoads, the_air_of_a_room_brings_what_it_loses) {
+    const HouseLoads loads = answer(sheets::bath()).planned;
+    for (std::size_t i = 0; i < loads.loss.rooms.size(); ++i) {
+        const loads::RoomHeatLoss& room = loads.loss.rooms[i];
+        const loads::Air supply = loads::air_at(loads.supply, loads::site_pressure(loads.house.site));
+        const double brought = loads.on_time.share * loads.air[i].flow.si() * supply.specific_heat.si() *
+                               (loads.supply - room.inside).si();
+        EXPECT_NEAR(brought, room.total.si(), 1e-9 * room.total.si());
+        EXPECT_NEAR((loads.air[i].airflow * supply.density).si(), loads.air[i].flow.si(), 1e-12);
+    }
+}
+
+TEST(AnswerLoads, every_case_is_answered) {
+    for (const char* name : {"least-sheet", "si-flat-at-1650-m", "upstairs-bath"}) {
+        const LoadsAnswer loads = answer(sheets::a_case(name));
+        EXPECT_GT(loads.planned.loss.total.si(), 1000) << name;
+        EXPECT_TRUE(loads.found) << name;
+        EXPECT_TRUE(loads.weighed.always_answered) << name;
+    }
+}
+
+}  // namespace

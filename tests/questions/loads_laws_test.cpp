@@ -1,0 +1,117 @@
+// Laws of answer_loads and of its sheet: rooms that are split, mirrored or many.
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
+
+#include "house/mirrored.hpp"
+#include "questions/answer_branch.hpp"
+#include "questions/answer_loads.hpp"
+#include "questions/check_sheet.hpp"
+#include "questions/sheets.hpp"
+#include "sheet/read.hpp"
+
+namespace {
+
+using questions::answer_loads;
+using questions::LoadsAnswer;
+
+double between(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000; }
+
+constexpr const char* top = R"(sheet = 1
+[house]
+storeys = 1
+air_leakage = "average"
+[site]
+elevation = "100 m"
+winter_outdoor = "-12 C"
+winter_indoor = "20 C"
+[construction.wall]
+u = "1.1 W/m2K"
+[heater]
+output = "9 kW"
+)";
+
+// A room in a row of them, its north wall outdoors with a window in it.
+std::string room(const std::string& name, double x, double width, double window, double warm = 20) {
+    return fmt::format(R"([[room]]
+name = "{}"
+corner = ["{:.17g} m", "0 m"]
+size = ["{:.17g} m", "4 m"]
+ceiling = "2.5 m"
+winter_indoor = "{} C"
+[room.wall.north]
+faces = "outdoors"
+construction = "wall"
+[[room.window]]
+name = "window"
+wall = "north"
+size = ["{:.17g} m", "1 m"]
+u = "2.5 W/m2K"
+)",
+                       name, x, width, warm, window);
+}
+
+LoadsAnswer answer(const std::string& sheet) { return answer_loads(sheets::survey(sheet)); }
+
+RC_GTEST_PROP(LoadsLaws, a_room_split_in_two_loses_the_same, ()) {
+    const double width = between(3, 8), part = between(0.3, 0.7), window = between(0.4, 2);
+    const LoadsAnswer whole = answer(top + room("den", 0, width, window));
+    const LoadsAnswer split = answer(top + room("den", 0, part * width, part * window) +
+                                     room("nook", part * width, (1 - part) * width, (1 - part) * window));
+    const double sum = split.planned.loss.rooms[0].total.si() + split.planned.loss.rooms[1].total.si();
+    RC_ASSERT(std::abs(whole.planned.loss.total.si() - sum) < 1e-7);
+    RC_ASSERT(std::abs(whole.planned.loss.total.si() - split.planned.loss.total.si()) < 1e-7);
+}
+
+RC_GTEST_PROP(LoadsLaws, warming_one_room_takes_from_the_next_what_the_next_is_given, ()) {
+    const double warm = between(20, 26);
+    const auto loss = answer(top + room("bath", 0, 3, 1, warm) + room("hall", 3, 3, 1)).planned.loss;
+    const auto to_neighbours = [&](const loads::RoomHeatLoss& of) {
+        double sum = 0;
+        for (const loads::SurfaceLoss& surface : of.surfaces)
+            if (surface.to_neighbour && surface.beyond_name != "heated rooms") sum += surface.loss.si();
+        return sum;
+    };
+    RC_ASSERT(std::abs(to_neighbours(loss.rooms[0]) + to_neighbours(loss.rooms[1])) < 1e-9);
+}
+
+TEST(LoadsLaws, a_house_of_twelve_rooms_adds_up) {
+    std::string sheet = top;
+    for (int i = 0; i < 12; ++i) sheet += room(fmt::format("room {}", i + 1), 3.0 * i, 3, 0.5 + 0.1 * i);
+    const LoadsAnswer loads = answer(sheet);
+    double sum = 0;
+    for (const loads::RoomHeatLoss& lost : loads.planned.loss.rooms) sum += lost.total.si();
+    EXPECT_EQ(loads.planned.loss.rooms.size(), 12u);
+    EXPECT_NEAR(loads.planned.loss.total.si(), sum, 1e-6);
+    EXPECT_EQ(loads.weighed.ranges.size(), 13u);
+}
+
+TEST(LoadsLaws, a_mirrored_house_loses_the_same) {
+    for (const char* name : {"least-sheet", "upstairs-bath", "si-flat-at-1650-m"}) {
+        const house::Survey survey = sheets::survey(sheets::a_case(name));
+        const LoadsAnswer as_is = answer_loads(survey);
+        for (const house::Survey& image :
+             {a_survey::mirrored_east_west(survey), a_survey::mirrored_north_south(survey)}) {
+            const LoadsAnswer mirrored = answer_loads(image);
+            ASSERT_EQ(mirrored.weighed.ranges.size(), as_is.weighed.ranges.size());
+            for (std::size_t i = 0; i < as_is.weighed.ranges.size(); ++i) {
+                EXPECT_NEAR(mirrored.weighed.ranges[i].value, as_is.weighed.ranges[i].value, 1e-7) << name;
+                EXPECT_NEAR(mirrored.weighed.ranges[i].high, as_is.weighed.ranges[i].high, 1e-7) << name;
+            }
+        }
+    }
+}
+
+TEST(LoadsLaws, as_warm_outdoors_as_indoors_is_refused_politely) {
+    const std::string sheet = sheets::with(top + room("den", 0, 4, 1), "\"-12 C\"", "\"20 C\"");
+    const auto read = sheet::read(sheet);
+    const auto check = questions::check_sheet(read.survey, read.mistakes);
+    ASSERT_EQ(check.mistakes.size(), 1u);
+    EXPECT_EQ(check.mistakes[0].text, "outdoors is not colder than indoors on the design night");
+    EXPECT_EQ(check.mistakes[0].place.line, 7);
+    EXPECT_FALSE(check.mistakes[0].remedy.empty());
+}
+
+}  // namespace
