@@ -6,10 +6,18 @@
 namespace ducts {
 namespace {
 
-// Heat the flow brings to a room at `inside`, averaged over the night.
-units::Power delivered(const HeatWay& way, const Supply& supply, units::Temperature inside,
-                       units::MassFlow flow) {
-    return supply.on_time * (flow * supply.specific_heat * (arrival(way, supply, flow) - inside));
+// Where the shared part of the way ends: it does not depend on the flow sought.
+units::Temperature leaving_shared(const HeatWay& way, const Supply& supply) {
+    units::Temperature at = supply.temperature;
+    for (std::size_t i = 0; i < way.shared.size(); ++i)
+        at = leaving_temperature(way.shared[i], way.shared_flows[i], supply.specific_heat, at);
+    return at;
+}
+
+units::Temperature leaving_own(const HeatWay& way, const Supply& supply, units::MassFlow flow,
+                               units::Temperature entering) {
+    for (const Run& run : way.own) entering = leaving_temperature(run, flow, supply.specific_heat, entering);
+    return entering;
 }
 
 }  // namespace
@@ -28,17 +36,17 @@ HeatWay heat_way(const Side& supply, const std::vector<int>& way) {
 }
 
 units::Temperature arrival(const HeatWay& way, const Supply& supply, units::MassFlow flow) {
-    units::Temperature at = supply.temperature;
-    for (std::size_t i = 0; i < way.shared.size(); ++i)
-        at = leaving_temperature(way.shared[i], way.shared_flows[i], supply.specific_heat, at);
-    for (const Run& run : way.own) at = leaving_temperature(run, flow, supply.specific_heat, at);
-    return at;
+    return leaving_own(way, supply, flow, leaving_shared(way, supply));
 }
 
 std::optional<Holding> airflow_that_holds(const HeatWay& way, const Supply& supply,
                                           const loads::RoomHeatLoss& room) {
+    // Heat the flow brings, averaged over the night, less what the room loses.
+    const units::Temperature entering = leaving_shared(way, supply);
     const auto short_of = [&](double kg_s) {
-        return (delivered(way, supply, room.inside, units::MassFlow(kg_s)) - room.total).si();
+        const units::MassFlow flow(kg_s);
+        const units::TemperatureDifference warmer = leaving_own(way, supply, flow, entering) - room.inside;
+        return (supply.on_time * (flow * supply.specific_heat * warmer) - room.total).si();
     };
     if (room.total.si() <= 0) return Holding{{}, arrival(way, supply, {}), {}};
     constexpr double beyond_any_house = 100;  // kg/s

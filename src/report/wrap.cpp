@@ -44,20 +44,22 @@ std::vector<std::string> wrap(std::string_view text, std::size_t width) { return
 std::vector<std::string> wrap(std::string_view text, std::size_t first_width, std::size_t width) {
     if (columns(text) <= first_width) return {std::string(text)};
     std::vector<std::string> lines{{}};
+    std::size_t taken = 0;  // columns of the last line
     const auto room = [&] { return std::max<std::size_t>(1, lines.size() == 1 ? first_width : width); };
+    const auto begin_line = [&] { lines.emplace_back(), taken = 0; };
     for (std::string_view word : words_of(text)) {
-        const std::size_t taken = columns(lines.back());
-        if (taken > 0 && taken + 1 + columns(word) <= room()) {
-            lines.back() += ' ';
+        std::size_t length = columns(word);
+        if (taken > 0 && taken + 1 + length <= room()) {
+            lines.back() += ' ', ++taken;
         } else if (taken > 0) {
-            lines.emplace_back();
+            begin_line();
         }
-        for (; columns(lines.back()) + columns(word) > room(); lines.emplace_back()) {
-            const std::string_view part = first_columns(word, room() - columns(lines.back()));
+        for (; taken + length > room(); length = columns(word), begin_line()) {
+            const std::string_view part = first_columns(word, room() - taken);
             lines.back() += part;
             word.remove_prefix(part.size());
         }
-        lines.back() += word;
+        lines.back() += word, taken += length;
     }
     return lines;
 }

@@ -22,11 +22,18 @@ bool is_overlong(char32_t value, std::size_t bytes) {
     return (bytes == 3 && value < 0x800) || (bytes == 4 && value < 0x10000);
 }
 
+bool is_ascii(char byte) { return static_cast<unsigned char>(byte) < 0x80; }
+
+// Every code point beyond ASCII changed; ASCII, nearly all of a sheet, is copied in runs.
 template <class Change>
 std::string each_code_point(std::string_view text, Change change) {
     std::string changed;
     changed.reserve(text.size());
     for (std::size_t at = 0; at < text.size();) {
+        const std::size_t run = at;
+        while (at < text.size() && is_ascii(text[at])) ++at;
+        changed.append(text, run, at - run);
+        if (at == text.size()) break;
         const CodePoint c = code_point_at(text, at);
         if (c.bytes == 0) {
             changed += text[at++];  // left as it is: whoever parses it will refuse it
