@@ -42,8 +42,8 @@ std::string limit_sentence(const LoadsView& view, const questions::BeyondLimit& 
         case Limit::storeys:
             break;
     }
-    return fmt::format("the house has {} storeys; air leakage was worked out for up to {}", house.storeys,
-                       questions::most_storeys);
+    return fmt::format("the house has {} storeys; the formula for air leakage was made for up to {}",
+                       house.storeys, questions::most_storeys);
 }
 
 }  // namespace

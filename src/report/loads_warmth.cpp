@@ -29,8 +29,9 @@ std::string warmer_sentence(const LoadsView& view, std::size_t room) {
         figure(there.loss, system), needs(there.air, system, " of supply air"), figure(wanted.inside, system),
         figure(wanted.total, system), needs(planned.air[room], system, ""));
     if (there.electric.si() > 0)
-        sentence += fmt::format(". With the air for {}, {} electric heater makes up the rest",
-                                figure(there.inside, system), with_article(heater_size(there.electric)));
+        sentence +=
+            fmt::format(". With the air for {}, {} electric heater makes up the rest",
+                        figure(there.inside, system), with_article(unbroken(heater_size(there.electric))));
     return sentence;
 }
 
@@ -62,15 +63,15 @@ std::string coldest_sentence(const LoadsView& view, std::size_t room) {
 
 std::vector<Note> warmth_notes(const LoadsView& view) {
     const questions::HouseLoads& planned = view.planned();
-    std::vector<Note> notes;
+    Note warmer{"at " + figure(planned.house.site.winter_indoor, view.system), {}};
     bool any_coldest = false;
     for (std::size_t i = 0; i < planned.coldest.size(); ++i) {
         if (!view.tells(i)) continue;
         any_coldest = any_coldest || planned.coldest[i];
-        if (planned.as_the_house[i])
-            notes.push_back(
-                {"at " + figure(planned.as_the_house[i]->inside, view.system), {warmer_sentence(view, i)}});
+        if (planned.as_the_house[i]) warmer.lines.push_back(warmer_sentence(view, i));
     }
+    std::vector<Note> notes;
+    if (!warmer.lines.empty()) notes.push_back(std::move(warmer));
     if (any_coldest)
         notes.push_back({"surfaces",
                          {"the temperature of a surface is its mean: the edge of a pane, a stud, a corner or "

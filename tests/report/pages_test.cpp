@@ -303,6 +303,11 @@ TEST(LoadsPage, sets_a_warm_bath_beside_the_same_at_the_houses_temperature) {
                     "the bath loses [0-9,]+ Btu/h and needs at least [0-9]+ cfm of supply air; at 74 F, as "
                     "wanted, it loses [0-9,]+ Btu/h and needs at least [0-9]+ cfm. With the air for 70 F, "
                     "an? [0-9]+ W electric heater makes up the rest"));
+    const Page two =
+        report::loads_page(loads_of(with(bath_sheet(), "name = \"north bedroom\"\n",
+                                         "name = \"north bedroom\"\nwinter_indoor = \"72 F\"\n")),
+                           {});
+    EXPECT_EQ(note(two, "at 70 F")->lines.size(), 2u);
     const Page cool = report::loads_page(loads_of(with(bath_sheet(), "74 F", "70 F")), {});
     EXPECT_EQ(note(cool, "at 70 F"), nullptr);
 }
