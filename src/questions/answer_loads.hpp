@@ -51,9 +51,7 @@ struct LoadsAnswer {
     std::vector<BeyondLimit> beyond_limits;  // of the planned house
     std::optional<house::RoomId> only;       // the room that was asked for by name
 
-    Range room_range(house::RoomId room) const {
-        return weighed.ranges[static_cast<std::size_t>(room.index)];
-    }
+    std::size_t house_loss_figure() const { return planned.loss.rooms.size(); }
 };
 
 // All rooms, or the one asked for by name; the house counts all of them. Throws house::CannotAnswer, and

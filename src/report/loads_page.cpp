@@ -34,7 +34,7 @@ std::string second_line(const LoadsView& view) {
 // On the loss of the house, or of the only room asked for.
 Effect effect_of(const LoadsView& view, const questions::Weight& weight) {
     const auto& ranges = view.answer.weighed.ranges;
-    const std::size_t figure = view.answer.only ? view.only() : ranges.size() - 1;
+    const std::size_t figure = view.answer.only ? view.only() : view.answer.house_loss_figure();
     const auto range = moved(weight, figure, ranges[figure].value);
     if (!range) return {};
     const std::string who =

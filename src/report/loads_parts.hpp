@@ -13,7 +13,7 @@ struct LoadsView {
 
     const questions::HouseLoads& planned() const { return answer.planned; }
     units::Temperature night() const { return answer.planned.house.site.winter_outdoor; }
-    questions::Range house_range() const { return answer.weighed.ranges.back(); }
+    questions::Range house_range() const { return answer.weighed.ranges[answer.house_loss_figure()]; }
     std::size_t only() const { return static_cast<std::size_t>(answer.only->index); }
     bool tells(std::size_t room) const { return !answer.only || only() == room; }
 };

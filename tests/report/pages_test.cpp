@@ -9,6 +9,7 @@
 
 #include "report/expression.hpp"
 #include "report/houses.hpp"
+#include "report/page_parts.hpp"
 #include "report/text.hpp"
 
 namespace {
@@ -50,18 +51,6 @@ std::vector<std::string> lines_of(const std::string& text) {
     return lines;
 }
 
-std::string plain(std::string text) {
-    for (std::size_t at = text.find("\u00a0"); at != std::string::npos; at = text.find("\u00a0"))
-        text.replace(at, 2, " ");
-    return text;
-}
-
-const report::Note* note(const Page& page, std::string_view label) {
-    for (const report::Note& n : page.notes)
-        if (plain(n.label).find(label) == 0) return &n;
-    return nullptr;
-}
-
 TEST(Pages, no_line_is_wider_than_its_paper) {
     for (const PageOptions options : all_options())
         for (const NamedPage& named : all_pages(options))
@@ -89,15 +78,13 @@ TEST(Pages, every_printed_sum_closes) {
         for (const NamedPage& named : all_pages(options))
             for (const report::Note& n : named.page.notes)
                 for (const std::string& line : n.lines)
-                    for (const PrintedSum& sum : printed_sums(plain(line))) {
+                    for (const PrintedSum& sum : printed_sums(report::with_plain_spaces(line))) {
                         ++sums;
                         EXPECT_NEAR(sum.by_hand, sum.result, sum.half_a_digit)
                             << named.name << ": " << sum.text;
                     }
     EXPECT_GT(sums, 100u);
 }
-
-double printed_number(const std::string& cell) { return worked_out(cell).value_or(NAN); }
 
 TEST(Pages, the_parts_of_a_rooms_loss_add_up) {
     for (const System system : {System::us, System::si})
@@ -111,52 +98,6 @@ TEST(Pages, the_parts_of_a_rooms_loss_add_up) {
                             half * static_cast<double>(table.rows.size() + 2))
                     << table.title;
             }
-}
-
-// Where the work alters a room: the column before the last.
-TEST(Pages, the_parts_of_a_rooms_loss_before_the_work_add_up) {
-    std::size_t altered = 0;
-    for (const System system : {System::us, System::si})
-        for (const NamedSheet& house : sheets())
-            for (const Table& table : report::loads_page(loads_of(house.sheet), {system, false}).tables) {
-                if (table.columns.back().heading.find("after") != 0) continue;
-                ++altered;
-                const std::size_t before = table.columns.size() - 2;
-                EXPECT_EQ(table.columns[before].heading.find("before"), 0u);
-                double parts = 0;
-                for (std::size_t i = 0; i + 1 < table.rows.size(); ++i)
-                    parts += printed_number(table.rows[i].cells[before]);
-                const double half = system == System::us ? 5 : 2.5;
-                EXPECT_NEAR(parts, printed_number(table.rows.back().cells[before]),
-                            half * static_cast<double>(table.rows.size() + 2))
-                    << table.title;
-            }
-    EXPECT_GT(altered, 0u);
-}
-
-TEST(Pages, of_loads_tell_the_coldest_surface_of_every_room_that_has_one) {
-    for (const NamedSheet& house : sheets()) {
-        const auto answer = loads_of(house.sheet);
-        const Page page = report::loads_page(answer, {});
-        for (std::size_t i = 0; i < answer.planned.coldest.size(); ++i)
-            EXPECT_EQ(
-                plain(page.tables[i].title).find("Its coldest inside surface is the ") != std::string::npos,
-                answer.planned.coldest[i].has_value())
-                << page.tables[i].title;
-    }
-}
-
-TEST(Pages, of_loads_say_what_fits_badly_only_where_it_does) {
-    for (const NamedSheet& house : sheets()) {
-        const auto answer = loads_of(house.sheet);
-        const Page page = report::loads_page(answer, {});
-        EXPECT_EQ(note(page, "fits badly") == nullptr, answer.beyond_limits.empty()) << house.name;
-    }
-    const Page high = report::loads_page(loads_of(with(bath_sheet(), "620 ft", "7000 ft")), {});
-    ASSERT_NE(note(high, "fits badly"), nullptr);
-    EXPECT_EQ(
-        plain(note(high, "fits badly")->lines.back()),
-        "the site is above 6,560 ft, where the method was not tried; the thinner air itself is counted");
 }
 
 TEST(Pages, rank_a_rooms_surfaces_by_their_loss) {
@@ -234,12 +175,12 @@ TEST(Pages, keep_out_of_the_usual_abbreviations) {
 
 TEST(BranchPage, answers_first) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
-    EXPECT_THAT(plain(page.headline),
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
                 testing::MatchesRegex(
                     "bath: a [0-9]+ in round pipe from the main trunk to the floor register under the "
                     "north window carries [0-9]+ cfm of supply air at the friction rate; the bath "
                     "needs [0-9]+ .[0-9]+-[0-9]+."));
-    EXPECT_THAT(plain(page.verdict),
+    EXPECT_THAT(report::with_plain_spaces(page.verdict),
                 testing::MatchesRegex("(Yes|Probably|Probably not|No): .*on a 3 F night.*"));
     EXPECT_EQ(page.notes[0].label.find("why "), 0u);
     EXPECT_TRUE(note(page, "at 70 F"));
@@ -250,7 +191,7 @@ TEST(BranchPage, answers_first) {
 
 TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
-    const std::string line = plain(note(page, "to buy")->lines[0]);
+    const std::string line = report::with_plain_spaces(note(page, "to buy")->lines[0]);
     for (const char* part : {"round pipe, 17 ft", "top takeoff, 1", "round elbow 90, adjustable, 2",
                              "floor boot, end entry, 1", "damper, 1", "floor register, 1"})
         EXPECT_NE(line.find(part), std::string::npos) << line;
@@ -274,62 +215,6 @@ TEST(BranchPage, with_all_assumptions_lists_every_one) {
     const auto answer = branch_of(bath_sheet());
     const Page page = report::branch_page(answer, {System::us, true});
     EXPECT_EQ(note(page, "assumed")->lines.size(), answer.weighed.weights.size() + 1);
-}
-
-TEST(LoadsPage, tells_each_room_in_a_sentence) {
-    const Page page = report::loads_page(loads_of(bath_sheet()), {});
-    ASSERT_EQ(page.tables.size(), 3u);
-    EXPECT_THAT(plain(page.tables[0].title),
-                testing::MatchesRegex(
-                    "The bath loses [0-9,]+ Btu/h .* at 74 F; before the work [0-9,]+. It needs at least "
-                    "[0-9]+ cfm of supply air at the plenum's [0-9]+ F, more by what the way loses. "
-                    "Its coldest inside surface is the north window, about [0-9]+ F on that night: it sweats "
-                    "once the air is above [0-9]+ % humidity."));
-}
-
-TEST(LoadsPage, says_how_much_warmer_the_work_makes_the_coldest_surface) {
-    const Page page = report::loads_page(
-        loads_of(with(bath_sheet(), "sill = \"3 ft\"\n", "sill = \"3 ft\"\nbecomes = \"triple\"\n")), {});
-    EXPECT_THAT(
-        plain(page.tables[0].title),
-        testing::ContainsRegex("humidity; before the work it was at [0-9]+ F and sweated above [0-9]+ %."));
-}
-
-TEST(LoadsPage, sets_a_warm_bath_beside_the_same_at_the_houses_temperature) {
-    const Page page = report::loads_page(loads_of(bath_sheet()), {});
-    ASSERT_NE(note(page, "at 70 F"), nullptr);
-    EXPECT_THAT(plain(note(page, "at 70 F")->lines[0]),
-                testing::MatchesRegex(
-                    "the bath loses [0-9,]+ Btu/h and needs at least [0-9]+ cfm of supply air; at 74 F, as "
-                    "wanted, it loses [0-9,]+ Btu/h and needs at least [0-9]+ cfm. With the air for 70 F, "
-                    "an? [0-9]+ W electric heater makes up the rest"));
-    const Page two =
-        report::loads_page(loads_of(with(bath_sheet(), "name = \"north bedroom\"\n",
-                                         "name = \"north bedroom\"\nwinter_indoor = \"72 F\"\n")),
-                           {});
-    EXPECT_EQ(note(two, "at 70 F")->lines.size(), 2u);
-    const Page cool = report::loads_page(loads_of(with(bath_sheet(), "74 F", "70 F")), {});
-    EXPECT_EQ(note(cool, "at 70 F"), nullptr);
-}
-
-TEST(LoadsPage, of_one_room_tells_that_room) {
-    const auto answer = questions::answer_loads(survey_of(bath_sheet()), "north bedroom");
-    const Page page = report::loads_page(answer, {});
-    ASSERT_EQ(page.tables.size(), 1u);
-    EXPECT_THAT(
-        plain(page.headline),
-        testing::MatchesRegex("the north bedroom loses [0-9,]+ Btu/h .* at 70 F on a [0-9]+ F night.*"));
-    EXPECT_THAT(plain(page.verdict), testing::StartsWith("It needs at least "));
-    EXPECT_EQ(note(page, "at 70 F"), nullptr);  // the bath's
-    EXPECT_EQ(note(page, "other rooms"), nullptr);
-    EXPECT_THAT(plain(note(page, "assumed")->lines[0]), testing::HasSubstr("the north bedroom loses "));
-}
-
-TEST(LoadsPage, speaks_of_cooling_only_where_there_is_some) {
-    EXPECT_FALSE(note(report::loads_page(loads_of(bath_sheet()), {}), "cooling"));
-    EXPECT_TRUE(
-        note(report::loads_page(loads_of(with(bath_sheet(), "kind = \"none\"", "kind = \"coil\"")), {}),
-             "cooling"));
 }
 
 TEST(CheckPage, lists_every_assumption_with_its_basis) {
