@@ -3,12 +3,15 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "ducts/blower.hpp"
 #include "house/build.hpp"
 #include "loads/heater.hpp"
 #include "loads/room_heat_loss.hpp"
+#include "loads/surface_temperature.hpp"
+#include "questions/method_limits.hpp"
 #include "questions/verdict.hpp"
 #include "questions/weigh_assumptions.hpp"
 
@@ -21,22 +24,39 @@ struct RoomAir {
     units::Airflow airflow;  // at the plenum's temperature
 };
 
+// A room that is wanted warmer than the house, at the house's temperature; and what an electric heater would
+// add to the air it then needs to reach the wanted one.
+struct RoomAsTheHouse {
+    units::Temperature inside;
+    units::Power loss;
+    RoomAir air;
+    units::Power electric;
+};
+
 struct HouseLoads {
     house::House house;
     loads::HouseHeatLoss loss;
     loads::OnTime on_time;
     ducts::DesignBlower blower;
     units::Temperature supply;
-    std::vector<RoomAir> air;  // for each room
+    std::vector<RoomAir> air;                                   // for each room
+    std::vector<std::optional<loads::ColdestSurface>> coldest;  // for each room
+    std::vector<std::optional<RoomAsTheHouse>> as_the_house;    // for each room, where it is wanted warmer
 };
 
 struct LoadsAnswer {
     HouseLoads planned;
     std::optional<HouseLoads> found;  // where the sheet plans a change
     Weighed weighed;  // figures: each room's loss in the planned house, then the whole house's, W
+    std::vector<BeyondLimit> beyond_limits;  // of the planned house
+    std::optional<house::RoomId> only;       // the room that was asked for by name
+
+    std::size_t house_loss_figure() const { return planned.loss.rooms.size(); }
 };
 
-// Throws house::CannotAnswer. The survey must be free of mistakes (questions/check_sheet).
-LoadsAnswer answer_loads(const house::Survey& survey);
+// All rooms, or the one asked for by name; the house counts all of them. Throws house::CannotAnswer, and
+// house::AskedWrongly where no room has that name. The survey must be free of mistakes
+// (questions/check_sheet).
+LoadsAnswer answer_loads(const house::Survey& survey, const std::string& room_name = {});
 
 }  // namespace questions

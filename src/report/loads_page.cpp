@@ -5,12 +5,15 @@
 #include "report/figures.hpp"
 #include "report/loads_parts.hpp"
 #include "report/pages.hpp"
+#include "report/room_words.hpp"
 
 namespace report {
 namespace {
 
 std::string headline(const LoadsView& view) {
     const questions::HouseLoads& planned = view.planned();
+    if (view.answer.only)
+        return loss_sentence(view, view.only(), " on a " + figure(view.night(), view.system) + " night");
     return fmt::format("{} loses {} on a {} night ({}); the heater is on {} of the time", planned.house.name,
                        figure(planned.loss.total, view.system), figure(view.night(), view.system),
                        span<units::Power>(view.house_range(), view.system), percent(planned.on_time.share));
@@ -28,11 +31,15 @@ std::string second_line(const LoadsView& view) {
     return line + "; before the work it lost " + before + ".";
 }
 
+// On the loss of the house, or of the only room asked for.
 Effect effect_of(const LoadsView& view, const questions::Weight& weight) {
-    const questions::Range house = view.house_range();
-    const auto range = moved(weight, view.answer.weighed.ranges.size() - 1, house.value);
+    const auto& ranges = view.answer.weighed.ranges;
+    const std::size_t figure = view.answer.only ? view.only() : view.answer.house_loss_figure();
+    const auto range = moved(weight, figure, ranges[figure].value);
     if (!range) return {};
-    return {{fmt::format("the house loses {} {}", span<units::Power>(*range, view.system),
+    const std::string who =
+        view.answer.only ? the_room(view.planned().house, *view.answer.only) : std::string("the house");
+    return {{fmt::format("{} loses {} {}", who, span<units::Power>(*range, view.system),
                          units::write(units::Power(), view.system).unit)},
             range->high - range->low};
 }
@@ -43,10 +50,11 @@ Page loads_page(const questions::LoadsAnswer& answer, PageOptions options) {
     const LoadsView view{answer, options.system};
     Page page;
     page.headline = headline(view);
-    page.verdict = second_line(view);
+    page.verdict = answer.only ? below_the_loss(view, view.only()) : second_line(view);
     for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
-        page.tables.push_back(room_losses(view, i));
-    page.notes = house_notes(view);
+        if (view.tells(i)) page.tables.push_back(room_losses(view, i));
+    for (const auto& part : {warmth_notes(view), house_notes(view), limits_notes(view)})
+        page.notes.insert(page.notes.end(), part.begin(), part.end());
     page.notes.push_back(assumed_note(
         answer.weighed, [&](const questions::Weight& weight) { return effect_of(view, weight); },
         options.system, options.all_assumptions));
