@@ -25,9 +25,15 @@ void build_capacity(Work& work, const SurveyHeater& written, Heater& heater) {
         return;
     }
     if (stated->value.si() <= 0) ledger.blame(stated->place, "a heater gives more than nothing");
+    if (!written.output && heater.kind == HeaterKind::heat_pump)
+        ledger.blame(
+            stated->place, "the input of a heat pump does not tell what it gives",
+            "write its output at the design night's temperature, from the maker's table: output = ...");
+    const bool all_becomes_heat =
+        written.output || (heater.kind == HeaterKind::electric && !written.efficiency);
     const double efficiency =
-        written.output ? 1.0
-                       : ledger.or_default(written.efficiency, DefaultId::heater_efficiency, "the heater");
+        all_becomes_heat ? 1.0
+                         : ledger.or_default(written.efficiency, DefaultId::heater_efficiency, "the heater");
     if (written.efficiency && written.efficiency->value <= 0)
         ledger.blame(written.efficiency->place, "an efficiency is above zero");
     heater.capacity = efficiency * stated->value;

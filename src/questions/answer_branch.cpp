@@ -103,8 +103,9 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     // "No answer" at one end of a guess means the heater could not warm the room there: never a plain yes.
     if (!answer.weighed.always_answered) margin.low = std::min(margin.low, 0.0);
     answer.verdict = choice.quiet ? verdict(margin) : Verdict::no;
-    if (choice.needs && !answer.sizing.setting.on_time.holds() && answer.verdict == Verdict::yes)
-        answer.verdict = Verdict::probably;
+    // Where the heater falls behind, the return air cools and no pipe brings what is reckoned here.
+    if (!answer.sizing.setting.on_time.holds() && holds(answer.verdict))
+        answer.verdict = Verdict::probably_not;
     answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
     const house::RoomId room = answer.sizing.setting.asked.room;
     answer.loss_before = loss_as_found(

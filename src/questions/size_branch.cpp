@@ -65,9 +65,9 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
     const std::vector<int>& way = setting.way;
     tried.way = ducts::heat_way(system.supply, way);
     trial.needs = ducts::airflow_that_holds(tried.way, setting.supply, setting.asked);
-    if (trial.needs && trial.needs->flow > setting.blower.mass_flow * (1 + 1e-9))
-        trial.needs.reset();  // more than there is
-    if (trial.needs) {        // the branch's own fittings are judged at the airflow it needs
+    const units::MassFlow all_there_is = setting.blower.mass_flow * (1 + 1e-9);  // a room may need just that
+    if (trial.needs && trial.needs->flow > all_there_is) trial.needs.reset();
+    if (trial.needs) {  // the branch's own fittings are judged at the airflow it needs
         flows.outlets[static_cast<std::size_t>(setting.outlet)] = trial.needs->flow;
         ducts::set_flows(system, flows);
     }
@@ -81,7 +81,8 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
     const units::Temperature arriving = trial.needs ? trial.needs->arrival : setting.supply.temperature;
     const loads::Air air = loads::air_at(arriving, setting.supply.pressure);
     trial.carries = carried(system.supply, way, trial.rate, air);
-    trial.carries_mass = trial.carries * air.density;
+    trial.carries_mass = std::min(trial.carries * air.density, all_there_is);
+    trial.carries = trial.carries_mass / air.density;
     trial.arrives = ducts::arrival(tried.way, setting.supply, trial.carries_mass);
     trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, trial.carries_mass);
     trial.speed = trial.carries / end.section.area;

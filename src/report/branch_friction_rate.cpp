@@ -41,8 +41,10 @@ std::string available_sentence(const BranchView& view) {
     const auto result = [&](double value) {
         return figure(units::Pressure(value / unit_of(units::Pressure(), system).per_si), system);
     };
-    return fmt::format("available static pressure: the blower's {} at {} of return air ({}), less {}: {}",
-                       figure(budget.external_static, system), figure(blower.airflow, system),
+    const bool in_the_table = !view.answer.house.blower.points.empty();
+    return fmt::format("available static pressure: the blower's {}{}, at {} of return air ({}), less {}: {}",
+                       figure(budget.external_static, system),
+                       in_the_table ? "" : " (nameplate, or as usual)", figure(blower.airflow, system),
                        known_by(blower.basis), listed(takers), closing_sum(sum, result));
 }
 
@@ -87,11 +89,26 @@ std::string advice(const BranchView& view) {
     return {};
 }
 
+// Air too hot or too cool for the heat exchanger: the nameplate's limits are the maker's.
+std::string beyond_the_rise(const BranchView& view) {
+    const house::Heater& heater = view.answer.house.heater;
+    const units::TemperatureDifference rise = view.sizing().setting.blower.rise;
+    constexpr double rounding = 1.02;
+    const bool beyond = rise > rounding * heater.most_rise || rounding * rise < heater.least_rise;
+    if (!beyond || !std::holds_alternative<units::Power>(heater.capacity)) return {};
+    return fmt::format(
+        "the heater's temperature rise comes to {}; the nameplate's, or the usual one, is {} to {}: "
+        "check airflow and output, and have it put right before anything is added",
+        figure(rise, view.system), number(heater.least_rise, view.system),
+        figure(heater.most_rise, view.system));
+}
+
 }  // namespace
 
 Note friction_rate_note(const BranchView& view) {
     Note note{"friction rate", {available_sentence(view), rate_sentence(view)}};
-    if (const std::string more = advice(view); !more.empty()) note.lines.push_back(more);
+    for (const std::string& more : {advice(view), beyond_the_rise(view)})
+        if (!more.empty()) note.lines.push_back(more);
     return note;
 }
 

@@ -58,6 +58,11 @@ std::string stops(units::Temperature reached, const BranchView& view) {
 std::string falls_short(const BranchView& view) {
     const BranchTrial& choice = view.choice();
     const std::string night = on_the_night(view), wanted = figure(view.wanted(), view.system);
+    if (const auto& on_time = view.sizing().setting.on_time; !on_time.holds())
+        return fmt::format(
+            "the heater cannot hold the house {}: it would have to be on {} of the time. Were the "
+            "rest of the house held, this pipe would bring the {} to {}; {} is wanted",
+            night, percent(on_time.wanted), view.room(), figure(choice.reaches, view.system), wanted);
     if (choice.reaches < view.wanted() || !choice.needs)
         return fmt::format("the {} {} {}; {} is wanted", view.room(), stops(choice.reaches, view), night,
                            wanted);
@@ -107,9 +112,7 @@ std::string branch_headline(const BranchView& view) {
 std::string branch_verdict(const BranchView& view) {
     const std::string word = verdict_word(view.answer.verdict) + ": ";
     if (!questions::holds(view.answer.verdict)) return word + falls_short(view) + ".";
-    const bool heater_holds = view.sizing().setting.on_time.holds();
-    const std::string but = heater_holds ? "" : ". The heater cannot hold the whole house on that night";
-    return word + reaches_sentence(view) + but + smaller_pipes(view) + ".";
+    return word + reaches_sentence(view) + smaller_pipes(view) + ".";
 }
 
 std::vector<std::string> what_would_help(const BranchView& view) {

@@ -22,8 +22,10 @@ std::string headline(const LoadsView& view) {
 // What the work changes, and whether the heater can follow.
 std::string second_line(const LoadsView& view) {
     const questions::HouseLoads& planned = view.planned();
-    std::string line = planned.on_time.holds() ? "The heater can hold the house"
-                                               : "The heater cannot hold the house on that night";
+    const bool described = std::holds_alternative<units::Power>(planned.house.heater.capacity);
+    std::string line = !described                ? "No heater is described, so its on-time is a guess"
+                       : planned.on_time.holds() ? "The heater can hold the house"
+                                                 : "The heater cannot hold the house on that night";
     if (!view.answer.found) return line + ".";
     const std::string before = figure(view.answer.found->loss.total, view.system);
     if (before == figure(planned.loss.total, view.system))

@@ -57,6 +57,23 @@ TEST(Machine, output_is_input_times_efficiency_or_as_stated) {
     EXPECT_THAT(taken_for(planned(survey), DefaultId::heater_efficiency), ElementsAre("the heater"));
 }
 
+TEST(Machine, all_an_electric_heater_takes_becomes_heat) {
+    house::Survey survey = with_heater();
+    survey.heater->kind = at(807, HeaterKind::electric);
+    survey.heater->efficiency.reset();
+    EXPECT_DOUBLE_EQ(output(planned(survey)), 20'000);
+    EXPECT_TRUE(taken_for(planned(survey), DefaultId::heater_efficiency).empty());
+}
+
+TEST(Machine, the_input_of_a_heat_pump_is_not_its_output) {
+    house::Survey survey = with_heater();
+    survey.heater->kind = at(807, HeaterKind::heat_pump);
+    ASSERT_EQ(planned(survey).mistakes.size(), 1u);
+    EXPECT_EQ(planned(survey).mistakes[0].text, "the input of a heat pump does not tell what it gives");
+    survey.heater->output = at(806, units::Power(9'000));
+    EXPECT_TRUE(planned(survey).mistakes.empty());
+}
+
 TEST(Machine, where_nothing_of_the_heater_is_known_its_on_time_is_assumed) {
     const house::Built built = planned(one_room());
     EXPECT_EQ(built.house.heater.kind, HeaterKind::unknown);
