@@ -7,11 +7,10 @@
 // Source: NFPA 54 for the elevation (4 % a 1,000 ft, counted from the sea); steady heat balance for the rest.
 // Where nothing of the heater is known, its share of time on is taken and the output follows from that.
 // While it is on, a room receives mass flow x specific heat x (arrival - room); over the night, on-time times
-// that. Doubling the output at the same airflow halves the on-time and leaves the steady temperature of a room
-// at the return air's temperature, where the ducts lose nothing. On-time above 1: the heater cannot hold the house; it is then on all the
-// time.
-// Accuracy: the balance exact; the derating +-1 % of output a 1,000 ft.
-// Throws house::CannotAnswer where there is no output, no airflow or no warmth to answer with.
+// that. Doubling the output at the same airflow halves the on-time and leaves the steady temperature of a
+// room at the return air's temperature, where the ducts lose nothing. On-time above 1: the heater cannot hold
+// the house; it is then on all the time. Accuracy: the balance exact; the derating +-1 % of output a 1,000
+// ft. Throws house::CannotAnswer where there is no output, no airflow or no warmth to answer with.
 #pragma once
 
 #include "house/house.hpp"
@@ -26,6 +25,9 @@ inline constexpr Method on_time_method{"on-time of the heater", "heat loss x (1 
                                        "energy balance"};
 inline constexpr Method supply_method{"supply temperature", "return + output / (mass flow x specific heat)",
                                       "energy balance"};
+inline constexpr Method cooling_need_method{"air that cools a room",
+                                            "gain / (density x specific heat x (room - supply))",
+                                            "energy balance, the coil on all the time"};
 inline constexpr Method need_method{"air a load needs", "load / (on-time x specific heat x (arrival - room))",
                                     "energy balance"};
 

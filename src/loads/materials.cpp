@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "units/nearest_word.hpp"
+#include "loads/named_rows.hpp"
 #include "units/read.hpp"
 #include "units/write.hpp"
 
@@ -37,18 +37,6 @@ Written split(const house::CatalogueName& name) {
     const std::size_t comma = name.text.find(',');
     if (comma == std::string::npos) return {trimmed(name.text), {}, name.place};
     return {trimmed(name.text.substr(0, comma)), trimmed(name.text.substr(comma + 1)), name.place};
-}
-
-template <class Row>
-std::vector<std::string_view> names(std::span<const Row> rows) {
-    std::vector<std::string_view> all;
-    for (const Row& row : rows) all.push_back(row.name);
-    return all;
-}
-
-std::string did_you_mean(const std::string& word, const std::vector<std::string_view>& known) {
-    const std::string nearest = units::nearest_word(word, known);
-    return nearest.empty() ? nearest : "did you mean '" + nearest + "'?";
 }
 
 std::string text_of(double metres) { return units::write(units::Length(metres), units::System::us).text(); }
@@ -133,17 +121,8 @@ Found look_up_layer(const house::CatalogueName& name) {
     return written.thickness.empty() ? without_thickness(pieces, written) : with_thickness(pieces, written);
 }
 
-std::variant<units::Transmittance, house::Mistake> look_up_glass(const house::CatalogueName& name) {
-    std::string all;
-    for (const Glass& glass : glasses()) {
-        if (glass.name == name.text) return units::Transmittance(glass.u);
-        all += (all.empty() ? "'" : ", '") + std::string(glass.name) + "'";
-    }
-    return house::Mistake{"no glass is called '" + name.text + "'",
-                          did_you_mean(name.text, names(glasses())),
-                          "the glasses are " + all,
-                          name.place,
-                          {}};
+std::variant<Glass, house::Mistake> look_up_glass(const house::CatalogueName& name) {
+    return row_named(name, glasses(), "glass", "glasses");
 }
 
 }  // namespace loads

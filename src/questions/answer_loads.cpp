@@ -6,6 +6,19 @@
 namespace questions {
 namespace {
 
+HouseGains house_gains(const house::House& house, const loads::Infiltration& infiltration) {
+    HouseGains gains{loads::house_heat_gain(house, infiltration), {}};
+    const loads::Air supply = loads::air_at(house.summer->supply, loads::site_pressure(house.site));
+    const units::TemperatureDifference colder = house.summer->indoor - house.summer->supply;
+    for (const loads::RoomHeatGain& room : gains.gain.rooms) {
+        RoomAir air;
+        air.flow = loads::airflow_for(room.total, 1, supply.specific_heat, colder);
+        air.airflow = air.flow / supply.density;
+        gains.air.push_back(air);
+    }
+    return gains;
+}
+
 HouseLoads house_loads(house::House house) {
     HouseLoads answer;
     answer.loss = loads::house_heat_loss(house);
@@ -28,14 +41,21 @@ HouseLoads house_loads(house::House house) {
         air.airflow = air.flow / supply_air.density;
         answer.air.push_back(air);
     }
+    if (house.summer) answer.gains = house_gains(house, answer.loss.infiltration);
     answer.house = std::move(house);
     return answer;
 }
 
-Asked losses(const loads::HouseHeatLoss& loss) {
+Asked losses_and_gains(const house::House& house) {
+    const loads::HouseHeatLoss loss = loads::house_heat_loss(house);
     Asked asked;
     for (const loads::RoomHeatLoss& room : loss.rooms) asked.figures.push_back(room.total.si());
     asked.figures.push_back(loss.total.si());
+    if (!house.summer) return asked;
+    const loads::HouseHeatGain gain = loads::house_heat_gain(house, loss.infiltration);
+    for (const loads::RoomHeatGain& room : gain.rooms) asked.figures.push_back(room.total.si());
+    asked.figures.push_back(gain.sensible.si());
+    asked.figures.push_back(gain.latent.si());
     return asked;
 }
 
@@ -44,11 +64,9 @@ Asked losses(const loads::HouseHeatLoss& loss) {
 LoadsAnswer answer_loads(const house::Survey& survey) {
     LoadsAnswer answer;
     house::Built planned = house::build(survey, {}, house::Stage::planned);
-    answer.weighed =
-        weigh_assumptions(survey, planned, house::Stage::planned,
-                          losses(loads::house_heat_loss(planned.house)), [](const house::House& house) {
-                              return std::optional<Asked>(losses(loads::house_heat_loss(house)));
-                          });
+    answer.weighed = weigh_assumptions(
+        survey, planned, house::Stage::planned, losses_and_gains(planned.house),
+        [](const house::House& house) { return std::optional<Asked>(losses_and_gains(house)); });
     answer.planned = house_loads(std::move(planned.house));
     if (plans_a_change(survey))
         answer.found = house_loads(house::build(survey, {}, house::Stage::found).house);

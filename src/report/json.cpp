@@ -4,9 +4,11 @@
 
 #include <cmath>
 #include <cstdlib>
+#include <functional>
 #include <nlohmann/json.hpp>
 
 #include "report/cautions.hpp"
+#include "report/json_gains.hpp"
 #include "units/unit.hpp"
 
 namespace report {
@@ -14,14 +16,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-// Nine significant digits: no reader has use for more, and the last bits of a sum may differ by machine.
-double nine_digits(double value) {
-    if (value == 0) return 0;
-    // By way of text: the double nearest to nine decimal digits is written back as just these digits.
-    return std::strtod(fmt::format("{:.9g}", value).c_str(), nullptr);
-}
-
-Json figure_of(double value) { return std::isfinite(value) ? Json(nine_digits(value)) : Json(nullptr); }
+Json figure_of(double value) { return figure_as<Json>(value); }
 template <class Q>
 Json si(Q quantity) {
     return figure_of(quantity.si());
@@ -130,9 +125,9 @@ Json assumption_of(const house::Assumption& assumption) {
 }
 
 // Turns the figures at one end of a default into the keys of "range".
-using Figures = Json (*)(const std::vector<double>&);
+using Figures = std::function<Json(const std::vector<double>&)>;
 
-Json at_end(const std::optional<questions::Asked>& asked, Figures figures) {
+Json at_end(const std::optional<questions::Asked>& asked, const Figures& figures) {
     return asked ? figures(asked->figures) : Json(nullptr);
 }
 
@@ -145,13 +140,21 @@ Json branch_figures(const std::vector<double>& figures) {
             {"reaches_C", celsius(units::Temperature(at(reaches)))}};
 }
 
-Json loads_figures(const std::vector<double>& figures) {
-    Json rooms = Json::array();
-    for (std::size_t i = 0; i + 1 < figures.size(); ++i) rooms.push_back(figure_of(figures[i]));
-    return {{"rooms_W", rooms}, {"house_W", figure_of(figures.back())}};
+// each: how one of the answer's figures is written.
+template <class Each>
+Json loads_figures(const questions::LoadsAnswer& answer, const Each& each) {
+    Json rooms = Json::array(), gains = Json::array();
+    for (std::size_t i = 0; i < answer.house_loss_figure(); ++i) rooms.push_back(each(i));
+    Json all = {{"rooms_W", rooms}, {"house_W", each(answer.house_loss_figure())}};
+    if (!answer.planned.gains) return all;
+    for (std::size_t i = 0; i < answer.house_loss_figure(); ++i) gains.push_back(each(answer.gain_figure(i)));
+    all["gain_rooms_W"] = gains;
+    all["gain_house_W"] = each(answer.house_gain_figure());
+    all["moisture_W"] = each(answer.moisture_figure());
+    return all;
 }
 
-Json assumptions_of(const questions::Weighed& weighed, Figures figures) {
+Json assumptions_of(const questions::Weighed& weighed, const Figures& figures) {
     Json all = Json::array();
     for (const questions::Weight& weight : weighed.weights) {
         Json one = assumption_of(weight.assumption);
@@ -206,13 +209,15 @@ Json house_of(const questions::HouseLoads& loads) {
         room["needs_at_least_kg_s"] = loads.air[i].enough ? si(loads.air[i].flow) : Json(nullptr);
         rooms.push_back(std::move(room));
     }
-    return {{"loss_W", si(loads.loss.total)},
-            {"rooms", rooms},
-            {"other_rooms_W", loads.house.other_rooms ? si(loads.loss.other_rooms) : Json(nullptr)},
-            {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
-            {"on_time", on_time_of(loads.on_time)},
-            {"blower_m3_s", si(loads.blower.airflow)},
-            {"supply_C", celsius(loads.supply)}};
+    Json house = {{"loss_W", si(loads.loss.total)},
+                  {"rooms", rooms},
+                  {"other_rooms_W", loads.house.other_rooms ? si(loads.loss.other_rooms) : Json(nullptr)},
+                  {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
+                  {"on_time", on_time_of(loads.on_time)},
+                  {"blower_m3_s", si(loads.blower.airflow)},
+                  {"supply_C", celsius(loads.supply)}};
+    if (loads.gains) house["summer"] = summer_as<Json>(loads);
+    return house;
 }
 
 Json place_of(house::Place place) {
@@ -228,6 +233,12 @@ Json mistake_of(const house::Mistake& mistake) {
 }
 
 }  // namespace
+
+double nine_digits(double value) {
+    if (value == 0) return 0;
+    // By way of text: the double nearest to nine decimal digits is written back as just these digits.
+    return std::strtod(fmt::format("{:.9g}", value).c_str(), nullptr);
+}
 
 std::string branch_json(const questions::BranchAnswer& answer) {
     using enum questions::BranchFigure;
@@ -246,11 +257,11 @@ std::string loads_json(const questions::LoadsAnswer& answer) {
     Json json = document("loads");
     json["answer"] = {{"planned", house_of(answer.planned)},
                       {"found", answer.found ? house_of(*answer.found) : Json(nullptr)}};
-    Json rooms = Json::array();
-    for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
-        rooms.push_back(range_of(answer.weighed.ranges[i]));
-    json["range"] = {{"rooms_W", rooms}, {"house_W", range_of(answer.weighed.ranges.back())}};
-    json["assumptions"] = assumptions_of(answer.weighed, loads_figures);
+    json["range"] =
+        loads_figures(answer, [&](std::size_t figure) { return range_of(answer.weighed.ranges[figure]); });
+    json["assumptions"] = assumptions_of(answer.weighed, [&](const std::vector<double>& figures) {
+        return loads_figures(answer, [&](std::size_t figure) { return figure_of(figures[figure]); });
+    });
     json["cautions"] = cautions(answer.planned.house);
     return text_of(json);
 }

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "report/assumed.hpp"
 #include "report/cautions.hpp"
 #include "report/figures.hpp"
@@ -29,12 +31,19 @@ std::string second_line(const LoadsView& view) {
 }
 
 Effect effect_of(const LoadsView& view, const questions::Weight& weight) {
-    const questions::Range house = view.house_range();
-    const auto range = moved(weight, view.answer.weighed.ranges.size() - 1, house.value);
-    if (!range) return {};
-    return {{fmt::format("the house loses {} {}", span<units::Power>(*range, view.system),
-                         units::write(units::Power(), view.system).unit)},
-            range->high - range->low};
+    Effect effect;
+    const auto add = [&](const char* what, std::size_t figure) {
+        const auto range = moved(weight, figure, view.answer.weighed.ranges[figure].value);
+        if (!range) return;
+        effect.words.push_back(fmt::format("{} {} {}", what, span<units::Power>(*range, view.system),
+                                           units::write(units::Power(), view.system).unit));
+        effect.size = std::max(effect.size, range->high - range->low);
+    };
+    add("the house loses", view.answer.house_loss_figure());
+    if (!view.planned().gains) return effect;
+    add("the house gains", view.answer.house_gain_figure());
+    add("its moisture is", view.answer.moisture_figure());
+    return effect;
 }
 
 }  // namespace
@@ -46,6 +55,11 @@ Page loads_page(const questions::LoadsAnswer& answer, PageOptions options) {
     page.verdict = second_line(view);
     for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
         page.tables.push_back(room_losses(view, i));
+    if (view.planned().gains) {
+        page.verdict += " " + summer_sentence(view);
+        for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
+            page.tables.push_back(room_gains(view, i));
+    }
     page.notes = house_notes(view);
     page.notes.push_back(assumed_note(
         answer.weighed, [&](const questions::Weight& weight) { return effect_of(view, weight); },

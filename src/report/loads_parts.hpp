@@ -1,6 +1,9 @@
 // The parts of a loads page, one file each; private to this folder.
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "questions/answer_loads.hpp"
 #include "report/page.hpp"
 #include "units/write.hpp"
@@ -13,10 +16,14 @@ struct LoadsView {
 
     const questions::HouseLoads& planned() const { return answer.planned; }
     units::Temperature night() const { return answer.planned.house.site.winter_outdoor; }
-    questions::Range house_range() const { return answer.weighed.ranges.back(); }
+    questions::Range house_range() const { return answer.weighed.ranges[answer.house_loss_figure()]; }
 };
 
 Table room_losses(const LoadsView& view, std::size_t room);  // loads_room.cpp
 std::vector<Note> house_notes(const LoadsView& view);        // loads_house.cpp
+// loads_summer.cpp, where there is cooling
+std::string summer_sentence(const LoadsView& view);
+Table room_gains(const LoadsView& view, std::size_t room);
+Note summer_note(const LoadsView& view);
 
 }  // namespace report

@@ -33,6 +33,7 @@ std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::Syste
     for (const loads::RoomHeatLoss& room : planned.loss.rooms) add_room(steps, work, room);
     add_machine(steps,
                 {planned.house, planned.loss, planned.on_time, planned.blower, planned.supply, system});
+    if (planned.gains) add_gains(steps, {planned.house, planned.loss.infiltration, *planned.gains, system});
     return steps;
 }
 
