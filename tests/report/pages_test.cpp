@@ -202,6 +202,11 @@ TEST(BranchPage, answers_first) {
     EXPECT_EQ(page.cautions.back().find("local codes"), 0u);
 }
 
+TEST(BranchPage, says_that_it_is_for_heating_only_where_there_is_cooling) {
+    EXPECT_FALSE(note(report::branch_page(branch_of(bath_sheet()), {}), "in summer"));
+    EXPECT_TRUE(note(report::branch_page(branch_of(cooled_bath_sheet()), {}), "in summer"));
+}
+
 TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
     const std::string line = plain(note(page, "to buy")->lines[0]);
