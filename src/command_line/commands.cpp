@@ -79,7 +79,7 @@ int branch(const Options& options) {
 
 int loads(const Options& options) {
     return with_sheet(options, [&](const Sheet& sheet) {
-        const questions::LoadsAnswer answer = questions::answer_loads(sheet.survey);
+        const questions::LoadsAnswer answer = questions::answer_loads(sheet.survey, options.room);
         if (options.json) {
             print(report::loads_json(answer));
         } else {

@@ -15,6 +15,7 @@ inline constexpr int yes = 0, no = 1, wrong = 2, no_solution = 3;
 struct Options {
     std::string file;
     std::string outlet;  // branch: which new outlet
+    std::string room;    // loads: which room alone
     units::System system = units::System::us;
     bool json = false;
     bool show_work = false;

@@ -45,6 +45,8 @@ void add_depth(CLI::App& app, Options& options) {
 std::vector<Command> add_commands(CLI::App& app, Options& options) {
     CLI::App* loads_app = app.add_subcommand("loads", "heat loss of every room, and the air each needs");
     add_sheet(*loads_app, options), add_printing(*loads_app, options), add_depth(*loads_app, options);
+    loads_app->add_option("--room", options.room, "only this room; the house counts them all")
+        ->type_name("NAME");
     loads_app->footer("example:\n    sillflow loads house.toml --units si");
 
     CLI::App* branch_app =

@@ -24,6 +24,7 @@ units::Temperature leaving_own(const HeatWay& way, const Supply& supply, units::
 
 HeatWay heat_way(const Side& supply, const std::vector<int>& way) {
     HeatWay heat;
+    heat.shared.reserve(way.size()), heat.shared_flows.reserve(way.size());
     const units::MassFlow last = supply[static_cast<std::size_t>(way.back())].flow;
     for (int at : way) {
         const SystemSection& section = supply[static_cast<std::size_t>(at)];

@@ -58,14 +58,13 @@ class SideBuilder {
     Vertex chain(int index, const std::vector<Cut>& cuts) {
         SystemSection piece = plain_section(duct(index), index);
         const Vertex first = boost::add_vertex(piece, tree_);
+        piece.fittings = {};  // all on the first section
         Vertex current = first;
         double start = 0;
         for (std::size_t i = 0; i < cuts.size(); ++i) {
             const double end = std::min(cuts[i].at, duct(index).length.si());
             if (i > 0 && end > start) {
-                SystemSection next = piece;
-                next.fittings.clear();
-                const Vertex below = boost::add_vertex(std::move(next), tree_);
+                const Vertex below = boost::add_vertex(piece, tree_);
                 boost::add_edge(current, below, tree_);
                 current = below;
             }
@@ -86,7 +85,6 @@ class SideBuilder {
     Vertex add_end(SystemSection end, int outlet) {
         end.outlet = outlet;
         end.length = {};
-        end.fittings.clear();
         return boost::add_vertex(std::move(end), tree_);
     }
 
@@ -99,6 +97,7 @@ class SideBuilder {
         piece.section = section_of(d.shape ? *d.shape : *unsized_);
         piece.unsized = !d.shape;
         piece.length = d.length;
+        piece.fittings.reserve(d.fittings.size());
         for (const house::CatalogueName& name : d.fittings) {
             const auto found = look_up_fitting(name);
             if (const auto* mistake = std::get_if<house::Mistake>(&found))
@@ -166,6 +165,7 @@ class SideBuilder {
         boost::topological_sort(tree_, std::back_inserter(order));
         std::vector<int> position(boost::num_vertices(tree_), nothing);
         Side side;
+        side.reserve(order.size());
         for (Vertex v : order) {
             position[v] = static_cast<int>(side.size());
             for (auto [e, end] = boost::out_edges(v, tree_); e != end; ++e)

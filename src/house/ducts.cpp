@@ -162,6 +162,7 @@ void build_ducts(Work& work) {
     House& house = work.house;
     const auto& written = work.survey.ducts;
     bool has_return = false;
+    house.ducts.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
         if (!exists(work, state_of(written[i].state))) continue;
         Duct duct = build_duct(work, written[i], static_cast<int>(i));

@@ -134,6 +134,7 @@ void build_terminal_drops(Work& work) {
 
 void build_outlets(Work& work) {
     const auto& written = work.survey.outlets;
+    work.house.outlets.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
         const State state = written[i].state ? written[i].state->value : State::found;
         if (state == (work.stage == Stage::found ? State::added : State::removed)) continue;

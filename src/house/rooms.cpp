@@ -81,6 +81,7 @@ void build_rooms(Work& work) {
                                   Place{1, 1, 1},
                                   std::nullopt,
                                   true});
+    work.house.rooms.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i)
         work.house.rooms.push_back(build_room(work, written[i], static_cast<int>(i)));
     blame_overlaps(work);

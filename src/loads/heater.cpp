@@ -48,4 +48,10 @@ units::MassFlow airflow_for(units::Power load, double on_time, units::SpecificHe
     return load / (on_time * specific_heat * arrival_above_room);
 }
 
+units::Power left_to_heat(units::Power load, double on_time, units::MassFlow flow,
+                          units::SpecificHeat specific_heat,
+                          units::TemperatureDifference arrival_above_room) {
+    return std::max(units::Power(), load - on_time * (flow * specific_heat * arrival_above_room));
+}
+
 }  // namespace loads

@@ -28,6 +28,9 @@ inline constexpr Method supply_method{"supply temperature", "return + output / (
 inline constexpr Method cooling_need_method{"air that cools a room",
                                             "gain / (density x specific heat x (room - supply))",
                                             "energy balance, the coil on all the time"};
+inline constexpr Method left_to_heat_method{"heat an electric heater adds",
+                                            "load - on-time x mass flow x specific heat x (supply - room)",
+                                            "energy balance"};
 inline constexpr Method need_method{"air a load needs", "load / (on-time x specific heat x (arrival - room))",
                                     "energy balance"};
 
@@ -46,5 +49,8 @@ units::Temperature supply_temperature(units::Power output, units::MassFlow flow,
 // gains.
 units::MassFlow airflow_for(units::Power load, double on_time, units::SpecificHeat specific_heat,
                             units::TemperatureDifference arrival_above_room);
+// What that mass flow leaves of the load for another heater; never below zero.
+units::Power left_to_heat(units::Power load, double on_time, units::MassFlow flow,
+                          units::SpecificHeat specific_heat, units::TemperatureDifference arrival_above_room);
 
 }  // namespace loads

@@ -1,5 +1,6 @@
 // The whole house, the rooms nobody described included: see loads/room_heat_loss.hpp.
 #include "house/cannot_answer.hpp"
+#include "loads/known_transmittances.hpp"
 #include "loads/room_heat_loss.hpp"
 
 namespace loads {
@@ -51,8 +52,10 @@ units::Power other_rooms_loss(const house::House& house, const HouseHeatLoss& lo
 HouseHeatLoss house_heat_loss(const house::House& house) {
     HouseHeatLoss loss;
     loss.infiltration = infiltration(house);
+    KnownTransmittances known(house.empty_bay);
+    loss.rooms.reserve(house.rooms.size());
     for (const house::Room& room : house.rooms) {
-        loss.rooms.push_back(room_heat_loss(house, loss.infiltration, room.id));
+        loss.rooms.push_back(room_heat_loss(house, loss.infiltration, room.id, known));
         loss.total += out_of_the_house(loss.rooms.back());
     }
     loss.other_rooms = other_rooms_loss(house, loss);

@@ -19,24 +19,35 @@ constexpr units::Length thickest{1.0};  // a fieldstone wall, or a foot more tha
 
 // "dense cellulose, 3-1/2 in" in its two parts, and the place to blame.
 struct Written {
-    std::string name, thickness;
+    std::string_view name, thickness;
     house::Place place;
-    std::string quoted() const { return "'" + name + "'"; }
+    std::string quoted() const { return "'" + std::string(name) + "'"; }
     house::Mistake mistake(const std::string& what, const std::string& remedy) const {
         return {quoted() + " " + what, {}, remedy, place, {}};
     }
 };
 
-std::string trimmed(const std::string& text) {
+std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(' ');
-    if (first == std::string::npos) return {};
+    if (first == std::string_view::npos) return {};
     return text.substr(first, text.find_last_not_of(' ') + 1 - first);
 }
 
 Written split(const house::CatalogueName& name) {
-    const std::size_t comma = name.text.find(',');
-    if (comma == std::string::npos) return {trimmed(name.text), {}, name.place};
-    return {trimmed(name.text.substr(0, comma)), trimmed(name.text.substr(comma + 1)), name.place};
+    const std::string_view text = name.text;
+    const std::size_t comma = text.find(',');
+    if (comma == std::string_view::npos) return {trimmed(text), {}, name.place};
+    return {trimmed(text.substr(0, comma)), trimmed(text.substr(comma + 1)), name.place};
+}
+
+// The stock pieces of one name stand together in the table.
+using Pieces = std::span<const Material>;
+
+Pieces pieces_of(std::string_view name) {
+    const Pieces all = materials();
+    const auto is_it = [&](const Material& material) { return material.name == name; };
+    const auto first = std::find_if(all.begin(), all.end(), is_it);
+    return {first, std::find_if_not(first, all.end(), is_it)};
 }
 
 std::string text_of(double metres) { return units::write(units::Length(metres), units::System::us).text(); }
@@ -44,7 +55,7 @@ std::string text_of(double metres) { return units::write(units::Length(metres), 
 bool by_thickness(const Material& material) { return material.resistance == 0; }
 
 // "1/2 in, 5/8 in, 3/4 in"
-std::string stock(const std::vector<Material>& pieces) {
+std::string stock(Pieces pieces) {
     std::string list;
     for (const Material& piece : pieces) list += (list.empty() ? "" : ", ") + text_of(piece.thickness);
     return list;
@@ -60,19 +71,19 @@ Layer layer_of(const Material& material, units::Length thickness) {
     return layer;
 }
 
-Found without_thickness(const std::vector<Material>& pieces, const Written& written) {
+Found without_thickness(Pieces pieces, const Written& written) {
     const Material& material = pieces.front();
     if (pieces.size() > 1 || by_thickness(material)) {
         const std::string example = by_thickness(material) ? "3-1/2 in" : text_of(material.thickness);
-        return written.mistake("needs a thickness", "write " + written.name + ", " + example);
+        return written.mistake("needs a thickness", "write " + std::string(written.name) + ", " + example);
     }
     return layer_of(material, units::Length(material.thickness));
 }
 
-Found stock_piece(const std::vector<Material>& pieces, const Written& written, units::Length thickness) {
+Found stock_piece(Pieces pieces, const Written& written, units::Length thickness) {
     if (pieces.front().thickness == 0)
         return written.mistake("is one piece with one resistance",
-                               "write " + written.name + " without a thickness");
+                               "write " + std::string(written.name) + " without a thickness");
     const auto off = [&](const Material& piece) { return std::abs(thickness.si() / piece.thickness - 1); };
     const auto nearer = [&](const Material& a, const Material& b) { return off(a) < off(b); };
     const Material& nearest = *std::min_element(pieces.begin(), pieces.end(), nearer);
@@ -82,13 +93,13 @@ Found stock_piece(const std::vector<Material>& pieces, const Written& written, u
                                               : "write one of them, or the layer's resistance, as R-1.5");
 }
 
-Found with_thickness(const std::vector<Material>& pieces, const Written& written) {
+Found with_thickness(Pieces pieces, const Written& written) {
     const auto reading = units::read_length(written.thickness);
     if (const auto* problem = std::get_if<units::ReadProblem>(&reading))
         return written.mistake("has no thickness to go by: " + problem->text, problem->remedy);
     const auto thickness = std::get<units::Length>(reading);
     if (thickness <= units::Length() || thickness > thickest)
-        return written.mistake("cannot be " + written.thickness + " thick",
+        return written.mistake("cannot be " + std::string(written.thickness) + " thick",
                                "a layer is up to 1 m (3 ft) thick");
     if (by_thickness(pieces.front())) return layer_of(pieces.front(), thickness);
     return stock_piece(pieces, written, thickness);
@@ -114,9 +125,7 @@ Found resistance_or_unknown(const house::CatalogueName& name, const Written& wri
 
 Found look_up_layer(const house::CatalogueName& name) {
     const Written written = split(name);
-    std::vector<Material> pieces;
-    for (const Material& material : materials())
-        if (material.name == written.name) pieces.push_back(material);
+    const Pieces pieces = pieces_of(written.name);
     if (pieces.empty()) return resistance_or_unknown(name, written);
     return written.thickness.empty() ? without_thickness(pieces, written) : with_thickness(pieces, written);
 }

@@ -20,7 +20,7 @@ std::vector<std::string_view> names(std::span<const Row> rows) {
     return all;
 }
 
-inline std::string did_you_mean(const std::string& word, const std::vector<std::string_view>& known) {
+inline std::string did_you_mean(std::string_view word, const std::vector<std::string_view>& known) {
     const std::string nearest = units::nearest_word(word, known);
     return nearest.empty() ? nearest : "did you mean '" + nearest + "'?";
 }

@@ -1,7 +1,7 @@
 #include "loads/room_heat_loss.hpp"
 
 #include "loads/air.hpp"
-#include "loads/transmittance.hpp"
+#include "loads/known_transmittances.hpp"
 
 namespace loads {
 namespace {
@@ -21,7 +21,7 @@ Beyond beyond(const house::House& house, const house::Surface& surface) {
     return {std::string(house::word(space)), space == house::Space::heated_rooms, house.winter(space)};
 }
 
-SurfaceLoss loss_through(const house::House& house, const house::Surface& surface,
+SurfaceLoss loss_through(const house::House& house, const house::Surface& surface, units::Transmittance u,
                          units::Temperature inside) {
     const Beyond other_side = beyond(house, surface);
     SurfaceLoss lost;
@@ -30,7 +30,7 @@ SurfaceLoss loss_through(const house::House& house, const house::Surface& surfac
     lost.beyond_name = other_side.name;
     lost.to_neighbour = other_side.heated;
     lost.area = surface.area;
-    lost.u = transmittance(surface, house.empty_bay);
+    lost.u = u;
     lost.beyond = other_side.temperature;
     lost.loss = lost.area * lost.u * (inside - lost.beyond);
     return lost;
@@ -43,7 +43,13 @@ units::HeatLossPerKelvin to_warm_the_air(const house::House& house, units::Airfl
 
 }  // namespace
 
-RoomHeatLoss room_heat_loss(const house::House& house, const Infiltration& leakage, house::RoomId id) {
+RoomHeatLoss room_heat_loss(const house::House& house, const Infiltration& leakage, house::RoomId room) {
+    KnownTransmittances known(house.empty_bay);
+    return room_heat_loss(house, leakage, room, known);
+}
+
+RoomHeatLoss room_heat_loss(const house::House& house, const Infiltration& leakage, house::RoomId id,
+                            KnownTransmittances& known) {
     const house::Room& room = house.room(id);
     RoomHeatLoss lost;
     lost.room = id;
@@ -53,8 +59,9 @@ RoomHeatLoss room_heat_loss(const house::House& house, const Infiltration& leaka
     lost.conductance = to_warm_the_air(house, lost.leakage);
     lost.leakage_loss = lost.conductance * (lost.inside - house.site.winter_outdoor);
     lost.total = lost.leakage_loss;
+    lost.surfaces.reserve(room.surfaces.size());
     for (const house::Surface& surface : room.surfaces) {
-        lost.surfaces.push_back(loss_through(house, surface, lost.inside));
+        lost.surfaces.push_back(loss_through(house, surface, known.of(surface), lost.inside));
         lost.conductance += surface.area * lost.surfaces.back().u;
         lost.total += lost.surfaces.back().loss;
     }

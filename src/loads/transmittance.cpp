@@ -10,16 +10,16 @@ constexpr units::Conductivity wood{0.115};
 constexpr units::Resistance outside_film{0.030}, vertical_film{0.12}, heat_up_film{0.11},
     heat_down_film{0.16};
 
+}  // namespace
+
 // Heat goes up through a ceiling and down through a floor. Between two rooms it goes either way, so both see
 // the same film: else what one loses would not be what the other gains.
-units::Resistance still_air_film(const house::Surface& surface) {
+units::Resistance inside_film(const house::Surface& surface) {
     if (std::holds_alternative<house::RoomId>(surface.beyond)) return vertical_film;
     if (surface.kind == house::SurfaceKind::ceiling) return heat_up_film;
     if (surface.kind == house::SurfaceKind::floor) return heat_down_film;
     return vertical_film;
 }
-
-}  // namespace
 
 Paths parallel_paths(units::Resistance through_bay, units::Resistance through_wood, double framing) {
     return {through_bay, through_wood, framing, framing / through_wood + (1 - framing) / through_bay};
@@ -39,7 +39,7 @@ Paths paths(const house::Layers& layers, units::Resistance films, units::Resista
 
 units::Resistance films(const house::Surface& surface) {
     const auto* space = std::get_if<house::Space>(&surface.beyond);
-    const units::Resistance inside = still_air_film(surface);
+    const units::Resistance inside = inside_film(surface);
     return inside + (space && *space == house::Space::outdoors ? outside_film : inside);
 }
 

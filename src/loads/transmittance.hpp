@@ -31,7 +31,8 @@ struct Paths {
 Paths parallel_paths(units::Resistance through_bay, units::Resistance through_wood,
                      double framing);  // both resistances above zero
 Paths paths(const house::Layers& layers, units::Resistance films, units::Resistance empty_bay);
-units::Resistance films(const house::Surface& surface);
+units::Resistance inside_film(const house::Surface& surface);  // of air, on the room's side
+units::Resistance films(const house::Surface& surface);        // on both sides
 units::Transmittance transmittance(const house::Surface& surface, units::Resistance empty_bay);
 
 }  // namespace loads

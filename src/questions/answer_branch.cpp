@@ -4,6 +4,7 @@
 
 #include "ducts/stock_sizes.hpp"
 #include "house/cannot_answer.hpp"
+#include "questions/room_as_the_house.hpp"
 #include "units/nearest_word.hpp"
 
 namespace questions {
@@ -62,21 +63,18 @@ std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet
 std::optional<AtHouseTemperature> at_house_temperature(const house::House& house, const BranchSizing& sizing,
                                                        house::OutletId outlet) {
     const house::RoomId room = sizing.setting.asked.room;
-    const units::Temperature cooler = house.site.winter_indoor;
-    if (!sizing.to_size || house.room(room).winter_indoor <= cooler) return std::nullopt;
-    house::House changed = house;
-    changed.rooms[static_cast<std::size_t>(room.index)].winter_indoor = cooler;
-    const BranchSetting setting = branch_setting(changed, outlet);
+    const std::optional<house::House> changed = with_room_as_the_house(house, room);
+    if (!sizing.to_size || !changed) return std::nullopt;
+    const BranchSetting setting = branch_setting(*changed, outlet);
     const BranchTrial choice =
-        choose_pipe(changed, setting, try_size(changed, setting, sizing.choice().pipe));
+        choose_pipe(*changed, setting, try_size(*changed, setting, sizing.choice().pipe));
     // The wanted temperature with the smaller pipe: what the room then loses beyond what its air brings.
-    const units::Temperature wanted = house.room(room).winter_indoor;
+    const ducts::Supply& supply = sizing.setting.supply;
+    const loads::RoomHeatLoss& asked = sizing.setting.asked;
     const BranchTrial there = try_size(house, sizing.setting, choice.pipe);
-    const units::TemperatureDifference missing = wanted - there.reaches;
-    const units::HeatLossPerKelvin brings =
-        sizing.setting.supply.on_time * (there.carries_mass * sizing.setting.supply.specific_heat);
-    const units::Power electric = missing * (sizing.setting.asked.conductance + brings);
-    return AtHouseTemperature{cooler, choice, std::max(units::Power(), electric)};
+    const units::Power electric = loads::left_to_heat(asked.total, supply.on_time, there.carries_mass,
+                                                      supply.specific_heat, there.arrives - asked.inside);
+    return AtHouseTemperature{house.site.winter_indoor, choice, electric};
 }
 
 std::optional<units::Power> loss_as_found(const house::Survey& survey, house::RoomId room,

@@ -2,6 +2,8 @@
 
 #include "house/cannot_answer.hpp"
 #include "questions/check_sheet.hpp"
+#include "questions/room_as_the_house.hpp"
+#include "units/nearest_word.hpp"
 
 namespace questions {
 namespace {
@@ -19,7 +21,7 @@ HouseGains house_gains(const house::House& house, const loads::Infiltration& inf
     return gains;
 }
 
-HouseLoads house_loads(house::House house) {
+HouseLoads losses_and_air(house::House house) {
     HouseLoads answer;
     answer.loss = loads::house_heat_loss(house);
     answer.on_time = loads::on_time(house, answer.loss);
@@ -41,9 +43,42 @@ HouseLoads house_loads(house::House house) {
         air.airflow = air.flow / supply_air.density;
         answer.air.push_back(air);
     }
-    if (house.summer) answer.gains = house_gains(house, answer.loss.infiltration);
     answer.house = std::move(house);
     return answer;
+}
+
+// The wanted temperature with the air for the house's: what the room then loses beyond what that air brings.
+std::optional<RoomAsTheHouse> as_the_house(const HouseLoads& loads, std::size_t room) {
+    const loads::RoomHeatLoss& wanted = loads.loss.rooms[room];
+    std::optional<house::House> changed = with_room_as_the_house(loads.house, wanted.room);
+    if (!changed) return std::nullopt;
+    const HouseLoads there = losses_and_air(std::move(*changed));
+    const loads::Air supply_air = loads::air_at(loads.supply, loads::site_pressure(loads.house.site));
+    const RoomAir& air = there.air[room];
+    const units::Power electric = loads::left_to_heat(wanted.total, loads.on_time.share, air.flow,
+                                                      supply_air.specific_heat, loads.supply - wanted.inside);
+    return RoomAsTheHouse{there.loss.rooms[room].inside, there.loss.rooms[room].total, air, electric};
+}
+
+HouseLoads house_loads(house::House house) {
+    HouseLoads answer = losses_and_air(std::move(house));
+    if (answer.house.summer) answer.gains = house_gains(answer.house, answer.loss.infiltration);
+    for (std::size_t i = 0; i < answer.loss.rooms.size(); ++i) {
+        answer.coldest.push_back(loads::coldest_surface(answer.house.rooms[i], answer.loss.rooms[i]));
+        answer.as_the_house.push_back(as_the_house(answer, i));
+    }
+    return answer;
+}
+
+house::RoomId room_named(const house::House& house, const std::string& name) {
+    std::vector<std::string_view> names;
+    for (const house::Room& room : house.rooms) {
+        if (room.name == name) return room.id;
+        names.push_back(room.name);
+    }
+    const std::string nearest = units::nearest_word(name, names);
+    throw house::AskedWrongly({}, "no room of the house is called '" + name + "'" +
+                                      (nearest.empty() ? "" : "; did you mean '" + nearest + "'?"));
 }
 
 Asked losses_and_gains(const house::House& house) {
@@ -61,9 +96,11 @@ Asked losses_and_gains(const house::House& house) {
 
 }  // namespace
 
-LoadsAnswer answer_loads(const house::Survey& survey) {
+LoadsAnswer answer_loads(const house::Survey& survey, const std::string& room_name) {
     LoadsAnswer answer;
     house::Built planned = house::build(survey, {}, house::Stage::planned);
+    if (!room_name.empty()) answer.only = room_named(planned.house, room_name);
+    answer.beyond_limits = beyond_limits(survey, planned.house);
     answer.weighed = weigh_assumptions(
         survey, planned, house::Stage::planned, losses_and_gains(planned.house),
         [](const house::House& house) { return std::optional<Asked>(losses_and_gains(house)); });

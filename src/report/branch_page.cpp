@@ -1,7 +1,6 @@
 #include <fmt/format.h>
 
 #include <charconv>
-#include <cmath>
 
 #include "report/assumed.hpp"
 #include "report/branch_parts.hpp"
@@ -26,11 +25,6 @@ Note heater_note(const BranchView& view) {
                 "{}. Here it counts as always on, and every room falls behind",
                 percent(on_time.wanted), figure(view.night(), view.system),
                 figure(view.answer.house.site.winter_indoor, view.system))}};
-}
-
-// Heaters come in steps; 50 W is as fine as anyone buys.
-std::string heater_size(units::Power power) {
-    return units::decimal(std::ceil(power / units::unit::watt / 50 - 1e-9) * 50, 0) + " W";
 }
 
 Note cooler_note(const BranchView& view) {

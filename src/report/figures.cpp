@@ -61,6 +61,11 @@ std::string duct_words(const house::Shape& shape, units::System system) {
     return shape_text(shape, system) + (round ? " round pipe" : " stack");
 }
 
+// Heaters come in steps; 50 W is as fine as anyone buys.
+std::string heater_size(units::Power power) {
+    return units::decimal(std::ceil(power / units::unit::watt / 50 - 1e-9) * 50, 0) + " W";
+}
+
 std::string with_article(const std::string& noun) {
     const bool vowel = noun.starts_with('8') || noun.starts_with(unbroken("11 ")) ||
                        noun.starts_with(unbroken("18 ")) || noun.find_first_of("aeiou") == 0;

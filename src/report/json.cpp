@@ -1,27 +1,16 @@
 #include "report/json.hpp"
 
-#include <fmt/format.h>
-
-#include <cmath>
-#include <cstdlib>
 #include <functional>
 #include <nlohmann/json.hpp>
 
 #include "report/cautions.hpp"
+#include "report/json_figures.hpp"
 #include "report/json_gains.hpp"
-#include "units/unit.hpp"
 
 namespace report {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-Json figure_of(double value) { return figure_as<Json>(value); }
-template <class Q>
-Json si(Q quantity) {
-    return figure_of(quantity.si());
-}
-Json celsius(units::Temperature temperature) { return figure_of(units::unit::in_celsius(temperature)); }
 
 Json range_of(questions::Range range) {
     return {
@@ -39,31 +28,17 @@ Json shape_of(const house::Shape& shape) {
     return {{"kind", "rectangular"}, {"width_m", si(flat.width)}, {"height_m", si(flat.height)}};
 }
 
-const char* word_of(questions::Verdict verdict) {
-    switch (verdict) {
-        case questions::Verdict::yes:
-            return "yes";
-        case questions::Verdict::probably:
-            return "probably";
-        case questions::Verdict::probably_not:
-            return "probably not";
-        case questions::Verdict::no:
-            break;
-    }
-    return "no";
-}
-
 Json trial_of(const questions::BranchTrial& trial) {
     const bool possible = trial.needs.has_value();
     return {{"pipe", shape_of(trial.pipe)},
-            {"needs_m3_s", possible ? si(trial.needs->airflow) : Json(nullptr)},
-            {"needs_kg_s", possible ? si(trial.needs->flow) : Json(nullptr)},
-            {"arrives_at_its_need_C", possible ? celsius(trial.needs->arrival) : Json(nullptr)},
+            {"needs_m3_s", possible ? Json(si(trial.needs->airflow)) : Json(nullptr)},
+            {"needs_kg_s", possible ? Json(si(trial.needs->flow)) : Json(nullptr)},
+            {"arrives_at_its_need_C", possible ? Json(celsius(trial.needs->arrival)) : Json(nullptr)},
             {"carries_m3_s", si(trial.carries)},
             {"arrives_C", celsius(trial.arrives)},
             {"reaches_C", celsius(trial.reaches)},
             {"speed_m_s", si(trial.speed)},
-            {"speed_at_its_need_m_s", possible ? si(trial.speed_needed) : Json(nullptr)},
+            {"speed_at_its_need_m_s", possible ? Json(si(trial.speed_needed)) : Json(nullptr)},
             {"friction_rate_Pa_m", si(trial.rate)},
             {"quiet", trial.quiet},
             {"holds", trial.holds()}};
@@ -190,7 +165,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"room", loss_of(setting.loss.rooms[room], answer.house)},
             {"supply_outlets_in_room", setting.outlets_in_room},
             {"asked_of_this_outlet_W", si(setting.asked.total)},
-            {"loss_before_W", answer.loss_before ? si(*answer.loss_before) : Json(nullptr)},
+            {"loss_before_W", answer.loss_before ? Json(si(*answer.loss_before)) : Json(nullptr)},
             {"sized_here", sizing.to_size},
             {"chosen", sizing.chosen},
             {"trials", trials},
@@ -201,23 +176,54 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"friction_rate", budget_of(sizing.budget, answer.house)}};
 }
 
+Json coldest_of(const std::optional<loads::ColdestSurface>& coldest) {
+    if (!coldest) return nullptr;
+    return {{"surface", coldest->surface.surface},
+            {"temperature_C", celsius(coldest->temperature)},
+            {"sweats_above_relative_humidity", figure_of(coldest->sweats_above)}};
+}
+
+Json needs_of(const questions::RoomAir& air, Json json) {
+    json["needs_at_least_m3_s"] = air.enough ? Json(si(air.airflow)) : Json(nullptr);
+    json["needs_at_least_kg_s"] = air.enough ? Json(si(air.flow)) : Json(nullptr);
+    return json;
+}
+
+Json as_the_house_of(const std::optional<questions::RoomAsTheHouse>& there) {
+    if (!there) return nullptr;
+    return needs_of(there->air, {{"temperature_C", celsius(there->inside)},
+                                 {"loss_W", si(there->loss)},
+                                 {"electric_heater_W", si(there->electric)}});
+}
+
 Json house_of(const questions::HouseLoads& loads) {
     Json rooms = Json::array();
     for (std::size_t i = 0; i < loads.loss.rooms.size(); ++i) {
-        Json room = loss_of(loads.loss.rooms[i], loads.house);
-        room["needs_at_least_m3_s"] = loads.air[i].enough ? si(loads.air[i].airflow) : Json(nullptr);
-        room["needs_at_least_kg_s"] = loads.air[i].enough ? si(loads.air[i].flow) : Json(nullptr);
+        Json room = needs_of(loads.air[i], loss_of(loads.loss.rooms[i], loads.house));
+        room["coldest_surface"] = coldest_of(loads.coldest[i]);
+        room["at_house_temperature"] = as_the_house_of(loads.as_the_house[i]);
         rooms.push_back(std::move(room));
     }
-    Json house = {{"loss_W", si(loads.loss.total)},
-                  {"rooms", rooms},
-                  {"other_rooms_W", loads.house.other_rooms ? si(loads.loss.other_rooms) : Json(nullptr)},
-                  {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
-                  {"on_time", on_time_of(loads.on_time)},
-                  {"blower_m3_s", si(loads.blower.airflow)},
-                  {"supply_C", celsius(loads.supply)}};
+    Json house = {
+        {"loss_W", si(loads.loss.total)},
+        {"rooms", rooms},
+        {"other_rooms_W", loads.house.other_rooms ? Json(si(loads.loss.other_rooms)) : Json(nullptr)},
+        {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
+        {"on_time", on_time_of(loads.on_time)},
+        {"blower_m3_s", si(loads.blower.airflow)},
+        {"supply_C", celsius(loads.supply)}};
     if (loads.gains) house["summer"] = summer_as<Json>(loads);
     return house;
+}
+
+Json limits_of(const questions::LoadsAnswer& answer) {
+    Json all = Json::array();
+    for (const questions::BeyondLimit& beyond : answer.beyond_limits) {
+        Json room = nullptr;
+        if (questions::is_of_a_room(beyond.limit)) room = answer.planned.house.room(beyond.room).name;
+        all.push_back({{"limit", std::string(questions::word_of(beyond.limit))}, {"room", room}});
+    }
+    return all;
 }
 
 Json place_of(house::Place place) {
@@ -234,12 +240,6 @@ Json mistake_of(const house::Mistake& mistake) {
 
 }  // namespace
 
-double nine_digits(double value) {
-    if (value == 0) return 0;
-    // By way of text: the double nearest to nine decimal digits is written back as just these digits.
-    return std::strtod(fmt::format("{:.9g}", value).c_str(), nullptr);
-}
-
 std::string branch_json(const questions::BranchAnswer& answer) {
     using enum questions::BranchFigure;
     Json json = document("branch");
@@ -255,12 +255,16 @@ std::string branch_json(const questions::BranchAnswer& answer) {
 
 std::string loads_json(const questions::LoadsAnswer& answer) {
     Json json = document("loads");
+    Json only = nullptr;
+    if (answer.only) only = answer.planned.house.room(*answer.only).name;
     json["answer"] = {{"planned", house_of(answer.planned)},
-                      {"found", answer.found ? house_of(*answer.found) : Json(nullptr)}};
+                      {"found", answer.found ? house_of(*answer.found) : Json(nullptr)},
+                      {"only_room", only},
+                      {"fits_badly", limits_of(answer)}};
     json["range"] =
         loads_figures(answer, [&](std::size_t figure) { return range_of(answer.weighed.ranges[figure]); });
     json["assumptions"] = assumptions_of(answer.weighed, [&](const std::vector<double>& figures) {
-        return loads_figures(answer, [&](std::size_t figure) { return figure_of(figures[figure]); });
+        return loads_figures(answer, [&](std::size_t figure) { return Json(figure_of(figures[figure])); });
     });
     json["cautions"] = cautions(answer.planned.house);
     return text_of(json);

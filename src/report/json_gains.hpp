@@ -2,20 +2,11 @@
 // one.
 #pragma once
 
-#include <cmath>
-
 #include "questions/answer_loads.hpp"
+#include "report/json_figures.hpp"
 #include "units/unit.hpp"
 
 namespace report {
-
-// Nine significant digits: no reader has use for more, and the last bits of a sum may differ by machine.
-double nine_digits(double value);
-
-template <class Json>
-Json figure_as(double value) {
-    return std::isfinite(value) ? Json(nine_digits(value)) : Json(nullptr);
-}
 
 template <class Json>
 Json room_gain_as(const questions::HouseLoads& loads, std::size_t room) {
@@ -24,17 +15,17 @@ Json room_gain_as(const questions::HouseLoads& loads, std::size_t room) {
     for (const loads::SurfaceGain& s : gain.surfaces)
         surfaces.push_back({{"surface", s.surface},
                             {"from", s.beyond_name},
-                            {"area_m2", figure_as<Json>(s.area.si())},
-                            {"gain_W_m2", figure_as<Json>(s.factor.si())},
-                            {"gain_W", figure_as<Json>(s.gain.si())}});
+                            {"area_m2", figure_of(s.area.si())},
+                            {"gain_W_m2", figure_of(s.factor.si())},
+                            {"gain_W", figure_of(s.gain.si())}});
     return {{"room", loads.house.room(gain.room).name},
-            {"gain_W", figure_as<Json>(gain.total.si())},
-            {"leakage_m3_s", figure_as<Json>(gain.leakage.si())},
-            {"leakage_gain_W", figure_as<Json>(gain.leakage_gain.si())},
-            {"internal_gain_W", figure_as<Json>(gain.internal.si())},
+            {"gain_W", figure_of(gain.total.si())},
+            {"leakage_m3_s", figure_of(gain.leakage.si())},
+            {"leakage_gain_W", figure_of(gain.leakage_gain.si())},
+            {"internal_gain_W", figure_of(gain.internal.si())},
             {"surfaces", surfaces},
-            {"needs_at_least_m3_s", figure_as<Json>(loads.gains->air[room].airflow.si())},
-            {"needs_at_least_kg_s", figure_as<Json>(loads.gains->air[room].flow.si())},
+            {"needs_at_least_m3_s", figure_of(loads.gains->air[room].airflow.si())},
+            {"needs_at_least_kg_s", figure_of(loads.gains->air[room].flow.si())},
             {"cooling_governs", loads.cooling_governs(room)}};
 }
 
@@ -44,14 +35,14 @@ Json summer_as(const questions::HouseLoads& loads) {
     Json rooms = Json::array();
     for (std::size_t i = 0; i < gain.rooms.size(); ++i) rooms.push_back(room_gain_as<Json>(loads, i));
     return {
-        {"gain_W", figure_as<Json>(gain.sensible.si())},
-        {"moisture_W", figure_as<Json>(gain.latent.si())},
+        {"gain_W", figure_of(gain.sensible.si())},
+        {"moisture_W", figure_of(gain.latent.si())},
         {"rooms", rooms},
-        {"other_rooms_W", loads.house.other_rooms ? figure_as<Json>(gain.other_rooms.si()) : Json(nullptr)},
-        {"leakage_m3_s", figure_as<Json>(gain.leakage.airflow.si())},
-        {"outdoor_C", figure_as<Json>(units::unit::in_celsius(loads.house.summer->outdoor))},
-        {"indoor_C", figure_as<Json>(units::unit::in_celsius(loads.house.summer->indoor))},
-        {"supply_C", figure_as<Json>(units::unit::in_celsius(loads.house.summer->supply))}};
+        {"other_rooms_W", loads.house.other_rooms ? Json(figure_of(gain.other_rooms.si())) : Json(nullptr)},
+        {"leakage_m3_s", figure_of(gain.leakage.airflow.si())},
+        {"outdoor_C", figure_of(units::unit::in_celsius(loads.house.summer->outdoor))},
+        {"indoor_C", figure_of(units::unit::in_celsius(loads.house.summer->indoor))},
+        {"supply_C", figure_of(units::unit::in_celsius(loads.house.summer->supply))}};
 }
 
 }  // namespace report

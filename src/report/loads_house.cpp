@@ -67,7 +67,8 @@ std::string blower_sentence(const LoadsView& view) {
 
 std::vector<Note> house_notes(const LoadsView& view) {
     std::vector<Note> notes;
-    if (view.planned().house.other_rooms) notes.push_back({"other rooms", {other_rooms_sentence(view)}});
+    if (view.planned().house.other_rooms && !view.answer.only)
+        notes.push_back({"other rooms", {other_rooms_sentence(view)}});
     notes.push_back({"whole house", {house_sum(view)}});
     notes.push_back({"on-time", {on_time_sentence(view)}});
     notes.push_back({"air", {blower_sentence(view)}});

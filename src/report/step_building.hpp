@@ -68,6 +68,11 @@ struct MachineWork {  // machine_steps.cpp: heat loss of the house, output, on-t
 };
 void add_machine(std::vector<Step>& steps, const MachineWork& work);
 
+void add_coldest_surface(std::vector<Step>& steps, const RoomWork& work, const loads::ColdestSurface& coldest,
+                         const loads::RoomHeatLoss& room);  // warmth_steps.cpp
+void add_as_the_house(std::vector<Step>& steps, const questions::HouseLoads& loads, std::size_t room,
+                      units::System system);  // warmth_steps.cpp
+
 void add_need(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
 void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
 void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);

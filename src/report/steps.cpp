@@ -30,9 +30,18 @@ std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::Syste
     std::vector<Step> steps;
     const RoomWork work{planned.house, planned.loss, system};
     add_house_leakage(steps, work);
-    for (const loads::RoomHeatLoss& room : planned.loss.rooms) add_room(steps, work, room);
+    const auto told = [&](std::size_t room) {
+        return !answer.only || static_cast<std::size_t>(answer.only->index) == room;
+    };
+    for (std::size_t i = 0; i < planned.loss.rooms.size(); ++i) {
+        if (!told(i)) continue;
+        add_room(steps, work, planned.loss.rooms[i]);
+        if (planned.coldest[i]) add_coldest_surface(steps, work, *planned.coldest[i], planned.loss.rooms[i]);
+    }
     add_machine(steps,
                 {planned.house, planned.loss, planned.on_time, planned.blower, planned.supply, system});
+    for (std::size_t i = 0; i < planned.as_the_house.size(); ++i)
+        if (told(i) && planned.as_the_house[i]) add_as_the_house(steps, planned, i, system);
     if (planned.gains) add_gains(steps, {planned.house, planned.loss.infiltration, *planned.gains, system});
     return steps;
 }

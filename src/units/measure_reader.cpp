@@ -71,14 +71,17 @@ Reading<double> read_measure(const Excerpt& measure, const QuantityWords& quanti
                              const UnitWord* unit_if_none) {
     const Reading<Number> count = read_count(measure, quantity);
     const Number* number = std::get_if<Number>(&count);
-    if (!number) return std::get<ReadProblem>(count);
+    return number ? measured(measure, *number, quantity, unit_if_none) : std::get<ReadProblem>(count);
+}
 
-    const bool has_unit = number->size < measure.view().size();
+Reading<double> measured(const Excerpt& measure, const Number& count, const QuantityWords& quantity,
+                         const UnitWord* unit_if_none) {
+    const bool has_unit = count.size < measure.view().size();
     const Reading<const UnitWord*> reading =
-        unit_if_none && !has_unit ? unit_if_none : read_unit(measure, *number, quantity);
+        unit_if_none && !has_unit ? unit_if_none : read_unit(measure, count, quantity);
     const UnitWord* const* unit = std::get_if<const UnitWord*>(&reading);
     if (!unit) return std::get<ReadProblem>(reading);
-    return within_limits(measure, (number->value + (*unit)->origin) * (*unit)->factor, quantity);
+    return within_limits(measure, (count.value + (*unit)->origin) * (*unit)->factor, quantity);
 }
 
 }  // namespace units

@@ -28,5 +28,8 @@ Reading<double> within_limits(const Excerpt& measure, double si, const QuantityW
 // A whole measure in SI units. A number without unit is in unit_if_none, when there is one.
 Reading<double> read_measure(const Excerpt& measure, const QuantityWords& quantity,
                              const UnitWord* unit_if_none = nullptr);
+// The same where its number is read already.
+Reading<double> measured(const Excerpt& measure, const Number& count, const QuantityWords& quantity,
+                         const UnitWord* unit_if_none);
 
 }  // namespace units

@@ -40,12 +40,12 @@ Reading<double> read_feet_and_inches(const Excerpt& text, const Number& feet, co
 
 Reading<double> read_one(const Excerpt& text, const QuantityWords& quantity, const UnitWord* unit_if_none) {
     const Reading<Number> count = read_count(text, quantity);
-    if (const Number* feet = std::get_if<Number>(&count)) {
-        const Excerpt rest = text.from(feet->size).trimmed();
-        const std::size_t inches = start_of_inches(rest);
-        if (inches > 0) return read_feet_and_inches(text, *feet, rest.from(inches), quantity);
-    }
-    return read_measure(text, quantity, unit_if_none);
+    const Number* number = std::get_if<Number>(&count);
+    if (!number) return std::get<ReadProblem>(count);
+    const Excerpt rest = text.from(number->size).trimmed();
+    const std::size_t inches = start_of_inches(rest);
+    if (inches > 0) return read_feet_and_inches(text, *number, rest.from(inches), quantity);
+    return measured(text, *number, quantity, unit_if_none);
 }
 
 // The unit at the end of "16 in", which "8 x 16 in" means for both; null when it is not a number and one

@@ -113,6 +113,33 @@ TEST(Commands, OutletThatIsNotThere) {
     EXPECT_THAT(ran.err, HasSubstr("did you mean 'new bath register'?"));
 }
 
+TEST(Commands, LoadsOfOneRoom) {
+    const Ran all = run("loads " + bath), one = run("loads " + bath + " --room bath");
+    EXPECT_EQ(one.status, 0) << one.err;
+    EXPECT_THAT(one.out, testing::StartsWith("the bath loses "));
+    EXPECT_THAT(one.out, HasSubstr("north window"));
+    EXPECT_THAT(one.out, Not(HasSubstr("bedroom north window")));
+    const std::string whole = "whole house";
+    const auto sum_of = [&](const std::string& out) {
+        const std::size_t at = out.find(whole);
+        return out.substr(at, out.find('=', at) - at);
+    };
+    EXPECT_EQ(sum_of(one.out), sum_of(all.out));  // the others still count
+    const Ran work = run("loads " + bath + " --room bath --show-work");
+    EXPECT_THAT(work.out, HasSubstr("the bath: its north window"));
+    EXPECT_THAT(work.out, Not(HasSubstr("the north bedroom: its")));
+    EXPECT_THAT(run("loads --json " + bath + " --room bath").out, HasSubstr("\"only_room\": \"bath\""));
+}
+
+TEST(Commands, RoomThatIsNotThere) {
+    const Ran ran = run("loads " + bath + " --room 'noth bedroom'");
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.out, "");
+    EXPECT_THAT(ran.err, HasSubstr("no room of the house is called 'noth bedroom'"));
+    EXPECT_THAT(ran.err, HasSubstr("did you mean 'north bedroom'?"));
+    EXPECT_EQ(run("branch " + bath + " --room bath").status, 2);
+}
+
 TEST(Commands, FullDiskIsSaid) {
     if (!std::filesystem::exists("/dev/full")) return;
     const Scratch scratch;

@@ -84,6 +84,16 @@ TEST(Heater, a_room_that_gains_needs_no_air) {
               units::MassFlow());
 }
 
+TEST(Heater, what_the_air_leaves_for_another_heater) {
+    const auto left = [](double load) {  // 0.5 x 0.02 kg/s x 1000 J/kgK x 30 K = 300 W
+        return left_to_heat(units::Power(load), 0.5, units::MassFlow(0.02), units::SpecificHeat(1000),
+                            units::TemperatureDifference(30))
+            .si();
+    };
+    EXPECT_NEAR(left(500), 200, 1e-9);
+    EXPECT_EQ(left(250), 0);
+}
+
 TEST(Heater, what_cannot_be_answered) {
     const units::SpecificHeat cp{1006};
     const units::Power load{500};

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include <string>
 
 #include "units/unit.hpp"
@@ -30,6 +32,16 @@ std::string wrong(const std::variant<Looked, house::Mistake>& looked_up) {
 }
 
 std::string wrong_layer(const std::string& text) { return wrong(look_up_layer({text, here})); }
+
+TEST(Materials, pieces_of_one_name_stand_together) {
+    std::vector<std::string_view> seen;
+    for (const Material& material : materials()) {
+        if (!seen.empty() && seen.back() == material.name) continue;
+        EXPECT_EQ(std::count(seen.begin(), seen.end(), material.name), 0) << material.name;
+        seen.push_back(material.name);
+    }
+    EXPECT_GE(seen.size(), 40u);
+}
 
 TEST(Materials, every_row_is_whole) {
     for (const Material& row : materials()) {

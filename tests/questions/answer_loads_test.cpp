@@ -2,9 +2,9 @@
 
 #include <gtest/gtest.h>
 
-#include <numeric>
-
+#include "house/cannot_answer.hpp"
 #include "questions/sheets.hpp"
+#include "units/unit.hpp"
 
 namespace {
 
@@ -74,6 +74,61 @@ TEST(AnswerLoads, the_air_of_a_room_brings_what_it_loses) {
         EXPECT_NEAR(brought, room.total.si(), 1e-9 * room.total.si());
         EXPECT_NEAR((loads.air[i].airflow * supply.density).si(), loads.air[i].flow.si(), 1e-12);
     }
+}
+
+TEST(AnswerLoads, one_room_alone_is_named_and_counted_as_ever) {
+    const LoadsAnswer all = answer(sheets::bath());
+    const LoadsAnswer bath = answer_loads(sheets::survey(sheets::bath()), "bath");
+    EXPECT_FALSE(all.only);
+    ASSERT_TRUE(bath.only);
+    EXPECT_EQ(bath.planned.house.room(*bath.only).name, "bath");
+    EXPECT_EQ(bath.planned.loss.total, all.planned.loss.total);
+    EXPECT_EQ(bath.planned.loss.rooms.size(), all.planned.loss.rooms.size());
+}
+
+TEST(AnswerLoads, an_unknown_room_gets_the_nearest) {
+    try {
+        answer_loads(sheets::survey(sheets::bath()), "bsth");
+        FAIL() << "no room is called so";
+    } catch (const house::AskedWrongly& e) {
+        EXPECT_STREQ(e.what(), "no room of the house is called 'bsth'; did you mean 'bath'?");
+    }
+    EXPECT_THROW(answer_loads(sheets::survey(sheets::bath()), "conservatory"), house::AskedWrongly);
+}
+
+TEST(AnswerLoads, only_a_room_wanted_warmer_is_also_answered_at_the_houses_temperature) {
+    const HouseLoads loads = answer(sheets::bath()).planned;
+    ASSERT_TRUE(loads.as_the_house[0]);
+    EXPECT_FALSE(loads.as_the_house[1]);
+    EXPECT_EQ(loads.as_the_house[0]->inside, loads.house.site.winter_indoor);
+    EXPECT_LT(loads.as_the_house[0]->loss, loads.loss.rooms[0].total);
+    EXPECT_LT(loads.as_the_house[0]->air.flow, loads.air[0].flow);
+    const HouseLoads cool =
+        answer(with(sheets::bath(), "winter_indoor = \"74 F\"", "winter_indoor = \"70 F\"")).planned;
+    EXPECT_FALSE(cool.as_the_house[0]);
+    EXPECT_NEAR(cool.loss.rooms[0].total.si(), loads.as_the_house[0]->loss.si(), 1e-9);
+    EXPECT_NEAR(cool.air[0].flow.si(), loads.as_the_house[0]->air.flow.si(), 1e-12);
+}
+
+TEST(AnswerLoads, the_electric_heater_makes_up_for_the_air_of_a_cooler_room) {
+    const HouseLoads loads = answer(sheets::bath()).planned;
+    const questions::RoomAsTheHouse& there = *loads.as_the_house[0];
+    const loads::Air supply = loads::air_at(loads.supply, loads::site_pressure(loads.house.site));
+    const units::Power brought = loads.on_time.share * (there.air.flow * supply.specific_heat *
+                                                        (loads.supply - loads.loss.rooms[0].inside));
+    EXPECT_GT(there.electric.si(), 0);
+    EXPECT_NEAR((brought + there.electric).si(), loads.loss.rooms[0].total.si(), 1e-9);
+    // What the loss grows by, and what the same air brings less to a warmer room.
+    EXPECT_GT(there.electric, loads.loss.rooms[0].total - there.loss);
+}
+
+TEST(AnswerLoads, the_coldest_surface_of_the_bath_is_its_window) {
+    const HouseLoads loads = answer(sheets::a_case("upstairs-bath")).planned;
+    ASSERT_TRUE(loads.coldest[0]);
+    EXPECT_EQ(loads.coldest[0]->surface.surface, "north window");
+    // 74 F less 0.505 x 0.68 x 70 F
+    EXPECT_NEAR(units::unit::in_fahrenheit(loads.coldest[0]->temperature), 49.9, 0.1);
+    EXPECT_NEAR(loads.coldest[0]->sweats_above, 0.43, 0.005);
 }
 
 TEST(AnswerLoads, every_case_is_answered) {

@@ -219,6 +219,11 @@ const std::vector<NamedSheet>& sheets() {
               "glass = \"single + storm\"\n",
               "glass = \"single + storm\"\nscreen = true\nshade = \"blind, medium\"\noverhang = \"1 ft\"\n"
               "overhang_above = \"3 in\"\n")},
+        {"single glass replaced, a bitter night, two warm rooms",
+         with(with(with(bath_sheet(), R"(glass = "single + storm")",
+                        "glass = \"single\"\nbecomes = \"triple\""),
+                   "\"3 F\"", "\"-30 F\""),
+              "name = \"north bedroom\"\n", "name = \"north bedroom\"\nwinter_indoor = \"72 F\"\n")},
         {"bath as warm as the house", with(bath_sheet(), "74 F", "70 F")},
         {"a long bare run in the crawl space",
          with(bath_sheet(), new_run, "at = \"20 ft\"\nlength = \"90 ft\"\nruns_in = \"crawl\"\n")},

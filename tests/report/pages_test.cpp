@@ -9,6 +9,7 @@
 
 #include "report/expression.hpp"
 #include "report/houses.hpp"
+#include "report/page_parts.hpp"
 #include "report/text.hpp"
 
 namespace {
@@ -50,18 +51,6 @@ std::vector<std::string> lines_of(const std::string& text) {
     return lines;
 }
 
-std::string plain(std::string text) {
-    for (std::size_t at = text.find("\u00a0"); at != std::string::npos; at = text.find("\u00a0"))
-        text.replace(at, 2, " ");
-    return text;
-}
-
-const report::Note* note(const Page& page, std::string_view label) {
-    for (const report::Note& n : page.notes)
-        if (plain(n.label).find(label) == 0) return &n;
-    return nullptr;
-}
-
 TEST(Pages, no_line_is_wider_than_its_paper) {
     for (const PageOptions options : all_options())
         for (const NamedPage& named : all_pages(options))
@@ -89,15 +78,13 @@ TEST(Pages, every_printed_sum_closes) {
         for (const NamedPage& named : all_pages(options))
             for (const report::Note& n : named.page.notes)
                 for (const std::string& line : n.lines)
-                    for (const PrintedSum& sum : printed_sums(plain(line))) {
+                    for (const PrintedSum& sum : printed_sums(report::with_plain_spaces(line))) {
                         ++sums;
                         EXPECT_NEAR(sum.by_hand, sum.result, sum.half_a_digit)
                             << named.name << ": " << sum.text;
                     }
     EXPECT_GT(sums, 100u);
 }
-
-double printed_number(const std::string& cell) { return worked_out(cell).value_or(NAN); }
 
 TEST(Pages, the_parts_of_a_rooms_loss_add_up) {
     for (const System system : {System::us, System::si})
@@ -188,12 +175,12 @@ TEST(Pages, keep_out_of_the_usual_abbreviations) {
 
 TEST(BranchPage, answers_first) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
-    EXPECT_THAT(plain(page.headline),
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
                 testing::MatchesRegex(
                     "bath: a [0-9]+ in round pipe from the main trunk to the floor register under the "
                     "north window carries [0-9]+ cfm of supply air at the friction rate; the bath "
                     "needs [0-9]+ .[0-9]+-[0-9]+."));
-    EXPECT_THAT(plain(page.verdict),
+    EXPECT_THAT(report::with_plain_spaces(page.verdict),
                 testing::MatchesRegex("(Yes|Probably|Probably not|No): .*on a 3 F night.*"));
     EXPECT_EQ(page.notes[0].label.find("why "), 0u);
     EXPECT_TRUE(note(page, "at 70 F"));
@@ -209,7 +196,7 @@ TEST(BranchPage, says_that_it_is_for_heating_only_where_there_is_cooling) {
 
 TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
-    const std::string line = plain(note(page, "to buy")->lines[0]);
+    const std::string line = report::with_plain_spaces(note(page, "to buy")->lines[0]);
     for (const char* part : {"round pipe, 17 ft", "top takeoff, 1", "round elbow 90, adjustable, 2",
                              "floor boot, end entry, 1", "damper, 1", "floor register, 1"})
         EXPECT_NE(line.find(part), std::string::npos) << line;
@@ -235,22 +222,13 @@ TEST(BranchPage, with_all_assumptions_lists_every_one) {
     EXPECT_EQ(note(page, "assumed")->lines.size(), answer.weighed.weights.size() + 1);
 }
 
-TEST(LoadsPage, tells_each_room_in_a_sentence) {
-    const Page page = report::loads_page(loads_of(bath_sheet()), {});
-    ASSERT_EQ(page.tables.size(), 3u);
-    EXPECT_THAT(plain(page.tables[0].title),
-                testing::MatchesRegex(
-                    "The bath loses [0-9,]+ Btu/h .* at 74 F; before the work [0-9,]+. It needs at least "
-                    "[0-9]+ cfm of supply air at the plenum's [0-9]+ F, more by what the way loses."));
-}
-
 TEST(LoadsPage, speaks_of_cooling_only_where_there_is_some) {
     EXPECT_FALSE(note(report::loads_page(loads_of(bath_sheet()), {}), "in summer"));
     const Page cooled = report::loads_page(loads_of(cooled_bath_sheet()), {});
     EXPECT_TRUE(note(cooled, "in summer"));
     ASSERT_EQ(cooled.tables.size(), 6u);
     EXPECT_THAT(
-        plain(cooled.tables[3].title),
+        report::with_plain_spaces(cooled.tables[3].title),
         testing::MatchesRegex("The bath gains [0-9,]+ Btu/h .* at 75 F on a 88 F day. Cooling needs at "
                               "least [0-9]+ cfm of supply air at the coil's 58 F; .*"));
 }
