@@ -9,7 +9,9 @@ Built build(const Survey& survey, const Defaults& defaults, Stage stage) {
     Built built;
     Work work{survey, stage, ledger, built.house};
     build_site(work);
+    build_summer(work);
     build_rooms(work);
+    build_roof(work);
     build_other_rooms(work);
     build_machine(work);
     build_ducts(work);

@@ -23,6 +23,11 @@ struct Work {
 void build_site(Work& work);
 units::Temperature space_temperature(Work& work, Space space, const std::string& used_for);
 
+// summer.cpp: the cooling season, where there is cooling; after the rooms the roof over them.
+void build_summer(Work& work);
+void build_roof(Work& work);
+Sunlit sunlit(Work& work, const SurveyWindow& window, WallSide side, const std::string& whose);
+
 // rooms.cpp: sizes and temperatures of every room, then its surfaces.
 void build_rooms(Work& work);
 units::Length wall_length(const Room& room, WallSide side);

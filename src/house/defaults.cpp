@@ -11,6 +11,7 @@ namespace {
 constexpr double inch_wc = units::unit::inch_wc.si();
 constexpr double foot = units::unit::foot.si();
 constexpr double r_us = units::unit::r_value_us.si();
+constexpr double f_degree = units::unit::fahrenheit_degree.si();
 constexpr double f(double degrees) { return units::unit::fahrenheit(degrees).si(); }
 
 using enum DefaultId;
@@ -95,6 +96,20 @@ constexpr DefaultRow rows[] = {
      "mechanical insulation design guide (read); bright new metal loses less, derived"},
     {hidden_loss, "pressure loss of a hidden duct, against the estimate", 1.0, 0.5, 3.0, times,
      "common practice"},
+    {summer_indoor, "indoor temperature in summer", f(75), f(73), f(78), temperature, "common practice"},
+    {daily_range, "daily range outdoors in summer", 20 * f_degree, 14 * f_degree, 26 * f_degree,
+     temperature_difference, "common practice: less by the sea, more inland"},
+    {north, "north of the plan, clockwise from true north", 0, -20, 20, degrees, "estimate"},
+    {bedrooms, "bedrooms of the house", 3, 2, 4, whole_number, "common practice"},
+    {roof_absorptance, "share of the sun a roof takes up", 0.85, 0.75, 0.92, percent,
+     "medium asphalt shingles; ASHRAE Fundamentals 2021 ch. 17, table 8 (read)"},
+    {solar_gain, "share of the sun's heat that passes a window of unknown glass", 0.57, 0.31, 0.64, percent,
+     "double; low: double low-e, high: single; ASHRAE Fundamentals 2021 ch. 17, table 2 (read)"},
+    {shade_closed, "how far inside shades are closed", 0.5, 0.0, 1.0, percent,
+     "ASHRAE Fundamentals 2021 ch. 17, example (read)"},
+    {summer_moisture, "moisture outdoors above that indoors in summer", 0.0045, 0.001, 0.008, moisture,
+     "estimate: between a dry and a humid summer"},
+    {cooling_supply, "air leaving the cooling coil", f(58), f(55), f(62), temperature, "common practice"},
 };
 static_assert(std::size(rows) == static_cast<std::size_t>(count));
 

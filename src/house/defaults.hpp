@@ -54,12 +54,24 @@ enum class DefaultId {
     duct_surroundings,
     bare_duct,
     hidden_loss,
+    summer_indoor,
+    daily_range,
+    north,
+    bedrooms,
+    roof_absorptance,
+    solar_gain,
+    shade_closed,
+    summer_moisture,
+    cooling_supply,
     count
 };
 
 // How a row's number is written for people.
 enum class WrittenAs {
     temperature,
+    temperature_difference,
+    degrees,
+    moisture,
     length,
     pressure,
     u_factor,

@@ -45,12 +45,26 @@ using Assembly = std::variant<units::Transmittance, CatalogueName, Layers>;
 
 enum class SurfaceKind { wall, window, door, ceiling, floor, partition };
 
+// How the sun meets a window. Made only where there is cooling.
+struct Sunlit {
+    double azimuth = 0;  // degrees clockwise from true north, of what the window faces
+    units::Length height;
+    double shgc = 0;                     // solar heat gain coefficient; 0: that of its glass
+    std::optional<CatalogueName> glass;  // empty: not known
+    bool screen = false;                 // of insects, outside
+    std::optional<CatalogueName> shade;  // inside; empty: none
+    double shade_closed = 0;             // share of the glass
+    units::Length overhang;              // depth; 0: none
+    units::Length overhang_above;        // its height above the window's head
+};
+
 struct Surface {
     SurfaceKind kind = SurfaceKind::wall;
     std::string name;                    // "north wall", "north window", "ceiling"
     units::Area area;                    // net
     std::variant<Space, RoomId> beyond;  // what lies on the other side
     Assembly assembly;
+    std::optional<Sunlit> sun = {};  // of a window that faces outdoors
 };
 
 struct Room {
@@ -59,6 +73,7 @@ struct Room {
     int storey = 1;
     units::Length width, depth, ceiling;  // west-east, south-north, floor to ceiling
     units::Temperature winter_indoor;
+    RoomUse use = RoomUse::other;
     bool altered = false;  // the work changes its walls, windows, ceiling or floor
     std::vector<Surface> surfaces;
     units::Area floor_area() const { return width * depth; }
@@ -156,6 +171,19 @@ struct Site {
     units::Temperature winter_outdoor, winter_indoor;
 };
 
+// The cooling season, where there is cooling.
+struct Summer {
+    units::Temperature outdoor, indoor;  // on the design day; all rooms alike
+    units::TemperatureDifference daily_range;
+    double latitude = 0;  // degrees, south below zero
+    double north = 0;     // of the plan, degrees clockwise from true north
+    int bedrooms = 0;
+    std::variant<double, CatalogueName> roof;  // absorptance, or a roof by name
+    std::variant<units::Temperature, double>
+        moisture;               // wet bulb outdoors; or kg/kg more outdoors than inside
+    units::Temperature supply;  // leaving the coil
+};
+
 struct House {
     std::string name;
     int built = 0;  // year; 0 where the sheet does not say
@@ -170,6 +198,7 @@ struct House {
     Heater heater;
     Blower blower;
     bool cooling = false;
+    std::optional<Summer> summer;                // where there is cooling
     std::vector<Device> devices;                 // only those outside the maker's curve
     units::Pressure register_drop, grille_drop;  // at an outlet whose face is not described
     units::Length return_length;                 // total effective length where no return duct is described

@@ -87,6 +87,8 @@ units::Area build_window(Work& work, const SurveyWindow& window, Room& room, Wal
                               in_words(room.ceiling) + " high");
     const units::Area area = size.first * size.second;
     room.surfaces.push_back({SurfaceKind::window, name, area, beyond, glass_of(work, window, whose)});
+    if (work.house.summer && beyond == Space::outdoors)
+        room.surfaces.back().sun = sunlit(work, window, side, whose);
     return area;
 }
 

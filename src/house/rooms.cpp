@@ -25,6 +25,7 @@ Room build_room(Work& work, const SurveyRoom& written, int index) {
                      "the house has " + std::to_string(work.house.storeys) + " (storeys, under [house])");
     room.ceiling = ledger.or_default(written.ceiling, DefaultId::ceiling_height, the_room);
     room.winter_indoor = written.winter_indoor ? written.winter_indoor->value : work.house.site.winter_indoor;
+    if (written.use) room.use = written.use->value;
     room.altered = is_altered(written);
     if (written.size && (size.first.si() <= 0 || size.second.si() <= 0))
         ledger.blame(written.size->place, the_room + " has no floor", "both sizes must be above zero");

@@ -24,6 +24,9 @@ using Two = std::pair<units::Length, units::Length>;
 struct SurveySite {
     Maybe<units::Length> elevation;
     Maybe<units::Temperature> winter_outdoor, winter_indoor;
+    Maybe<units::Angle> latitude;
+    Maybe<units::Temperature> summer_outdoor, summer_indoor, summer_wet_bulb;
+    Maybe<units::TemperatureDifference> daily_range;
     Place place;
 };
 
@@ -55,6 +58,11 @@ struct SurveyWindow {
     Maybe<units::Length> centre, sill;
     Maybe<Two> size;
     Maybe<units::Transmittance> u;
+    Maybe<double> shgc;  // solar heat gain coefficient
+    Maybe<bool> screen;  // of insects, outside
+    Maybe<std::string> shade;
+    Maybe<double> shade_closed;                     // share of the glass
+    Maybe<units::Length> overhang, overhang_above;  // depth; height above the window's head
 };
 
 struct SurveyDoor {
@@ -68,6 +76,7 @@ struct SurveyRoom {
     Place place;
     Maybe<std::string> name;
     Maybe<int> storey;
+    Maybe<RoomUse> use;
     Maybe<Two> corner, size;
     Maybe<units::Length> ceiling;
     Maybe<units::Temperature> winter_indoor;
@@ -155,7 +164,9 @@ struct SurveyOutlet {
 
 struct Survey {
     Maybe<std::string> house_name;
-    Maybe<int> built, storeys;
+    Maybe<int> built, storeys, bedrooms;
+    Maybe<units::Angle> north;  // of the plan, clockwise from true north
+    Maybe<std::string> roof;    // "asphalt, medium"
     Maybe<Frame> frame;
     std::optional<Given<std::variant<LeakageClass, units::LeakageTest>>> air_leakage;
     Place house_place;

@@ -26,6 +26,11 @@ constexpr Word<Space> spaces[] = {{"outdoors", Space::outdoors}, {"heated rooms"
                                   {"attic", Space::attic},       {"basement", Space::basement},
                                   {"crawl", Space::crawl},       {"garage", Space::garage},
                                   {"porch", Space::porch}};
+constexpr Word<RoomUse> room_uses[] = {{"kitchen", RoomUse::kitchen},
+                                       {"living", RoomUse::living},
+                                       {"bedroom", RoomUse::bedroom},
+                                       {"bath", RoomUse::bath},
+                                       {"other", RoomUse::other}};
 constexpr Word<LeakageClass> leakage_classes[] = {{"tight", LeakageClass::tight},
                                                   {"good", LeakageClass::good},
                                                   {"average", LeakageClass::average},
@@ -73,6 +78,10 @@ std::span<const Word<Space>> words<Space>() {
 template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>() {
     return leakage_classes;
+}
+template <>
+std::span<const Word<RoomUse>> words<RoomUse>() {
+    return room_uses;
 }
 
 }  // namespace house

@@ -18,6 +18,7 @@ enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 // What lies beyond a surface or around a duct. heated_rooms: the rooms not described, at the house's
 // temperature.
 enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch };
+enum class RoomUse { kitchen, living, bedroom, bath, other };
 enum class LeakageClass { tight, good, average, leaky, very_leaky };
 
 template <class E>
@@ -49,6 +50,8 @@ template <>
 std::span<const Word<Space>> words<Space>();
 template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>();
+template <>
+std::span<const Word<RoomUse>> words<RoomUse>();
 
 // The sheet's spelling of a value: "low wall".
 template <class E>

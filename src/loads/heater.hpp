@@ -25,6 +25,9 @@ inline constexpr Method on_time_method{"on-time of the heater", "heat loss x (1 
                                        "energy balance"};
 inline constexpr Method supply_method{"supply temperature", "return + output / (mass flow x specific heat)",
                                       "energy balance"};
+inline constexpr Method cooling_need_method{"air that cools a room",
+                                            "gain / (density x specific heat x (room - supply))",
+                                            "energy balance, the coil on all the time"};
 inline constexpr Method left_to_heat_method{"heat an electric heater adds",
                                             "load - on-time x mass flow x specific heat x (supply - room)",
                                             "energy balance"};

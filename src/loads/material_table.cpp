@@ -111,8 +111,9 @@ constexpr std::string_view windows = "ASHRAE Handbook-Fundamentals 2021 ch. 17, 
 
 // A sash with a storm counts as the same sash with one more pane (ibid.); low-e is the low-solar coating.
 constexpr Glass glass_rows[] = {
-    {"single", 5.05, windows},        {"single + storm", 2.87, windows}, {"double", 2.87, windows},
-    {"double, low-e", 2.21, windows}, {"triple", 2.19, windows},         {"triple, low-e", 1.71, windows},
+    {"single", 5.05, 0.64, windows}, {"single + storm", 2.87, 0.57, windows},
+    {"double", 2.87, 0.57, windows}, {"double, low-e", 2.21, 0.31, windows},
+    {"triple", 2.19, 0.51, windows}, {"triple, low-e", 1.71, 0.21, windows},
 };
 
 }  // namespace

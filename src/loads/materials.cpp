@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "units/nearest_word.hpp"
+#include "loads/named_rows.hpp"
 #include "units/read.hpp"
 #include "units/write.hpp"
 
@@ -48,18 +48,6 @@ Pieces pieces_of(std::string_view name) {
     const auto is_it = [&](const Material& material) { return material.name == name; };
     const auto first = std::find_if(all.begin(), all.end(), is_it);
     return {first, std::find_if_not(first, all.end(), is_it)};
-}
-
-template <class Row>
-std::vector<std::string_view> names(std::span<const Row> rows) {
-    std::vector<std::string_view> all;
-    for (const Row& row : rows) all.push_back(row.name);
-    return all;
-}
-
-std::string did_you_mean(std::string_view word, const std::vector<std::string_view>& known) {
-    const std::string nearest = units::nearest_word(word, known);
-    return nearest.empty() ? nearest : "did you mean '" + nearest + "'?";
 }
 
 std::string text_of(double metres) { return units::write(units::Length(metres), units::System::us).text(); }
@@ -142,17 +130,8 @@ Found look_up_layer(const house::CatalogueName& name) {
     return written.thickness.empty() ? without_thickness(pieces, written) : with_thickness(pieces, written);
 }
 
-std::variant<units::Transmittance, house::Mistake> look_up_glass(const house::CatalogueName& name) {
-    std::string all;
-    for (const Glass& glass : glasses()) {
-        if (glass.name == name.text) return units::Transmittance(glass.u);
-        all += (all.empty() ? "'" : ", '") + std::string(glass.name) + "'";
-    }
-    return house::Mistake{"no glass is called '" + name.text + "'",
-                          did_you_mean(name.text, names(glasses())),
-                          "the glasses are " + all,
-                          name.place,
-                          {}};
+std::variant<Glass, house::Mistake> look_up_glass(const house::CatalogueName& name) {
+    return row_named(name, glasses(), "glass", "glasses");
 }
 
 }  // namespace loads

@@ -1,5 +1,5 @@
-// What walls, ceilings and floors are made of: resistance of a layer by its plain name, U-factor of a window
-// by its glass.
+// What walls, ceilings and floors are made of: resistance of a layer by its plain name; U-factor and solar
+// heat gain coefficient of a window by its glass.
 //
 // A layer is written as "name" or "name, thickness": "lap siding", "board sheathing, 3/4 in", "dense
 // cellulose, 3-5/8 in", or "R-11".
@@ -38,7 +38,8 @@ struct Material {
 };
 struct Glass {
     std::string_view name;
-    double u;  // W/(m2 K), whole window, operable wood or vinyl sash
+    double u;     // W/(m2 K), whole window, operable wood or vinyl sash
+    double shgc;  // solar heat gain coefficient of the same
     std::string_view source;
 };
 
@@ -47,6 +48,6 @@ std::span<const Glass> glasses();
 
 // The layer or the glass of that name, or the mistake with the nearest name.
 std::variant<Layer, house::Mistake> look_up_layer(const house::CatalogueName& name);
-std::variant<units::Transmittance, house::Mistake> look_up_glass(const house::CatalogueName& name);
+std::variant<Glass, house::Mistake> look_up_glass(const house::CatalogueName& name);
 
 }  // namespace loads

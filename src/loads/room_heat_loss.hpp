@@ -9,9 +9,9 @@
 // Linear in the room's temperature: loss = conductance x (inside - balance).
 // The rooms not described: as stated in the sheet, leakage included, or the described rooms' mean loss per
 // exposed area (to what is not heated, and by leakage), at the house's temperature, times the others' exposed
-// surface. Rooms the work alters are left out of that mean where others are described: the work does not change
-// the rest of the house. What a warm room gives the others is not in the figure, as it never leaves the house.
-// Accuracy: +-10 % at best for the method (ibid.), beside what was assumed.
+// surface. Rooms the work alters are left out of that mean where others are described: the work does not
+// change the rest of the house. What a warm room gives the others is not in the figure, as it never leaves
+// the house. Accuracy: +-10 % at best for the method (ibid.), beside what was assumed.
 #pragma once
 
 #include <string>

@@ -1,9 +1,7 @@
 #include "loads/transmittance.hpp"
 
-#include <string>
-
-#include "house/cannot_answer.hpp"
 #include "loads/materials.hpp"
+#include "loads/named_rows.hpp"
 
 namespace loads {
 namespace {
@@ -11,14 +9,6 @@ namespace {
 constexpr units::Conductivity wood{0.115};
 constexpr units::Resistance outside_film{0.030}, vertical_film{0.12}, heat_up_film{0.11},
     heat_down_film{0.16};
-
-template <class Looked>
-Looked found_or_throw(const std::variant<Looked, house::Mistake>& looked_up) {
-    if (const auto* found = std::get_if<Looked>(&looked_up)) return *found;
-    const auto& mistake = std::get<house::Mistake>(looked_up);
-    throw house::CannotAnswer(mistake.place,
-                              mistake.text + ": " + (mistake.under.empty() ? mistake.remedy : mistake.under));
-}
 
 }  // namespace
 
@@ -56,7 +46,7 @@ units::Resistance films(const house::Surface& surface) {
 units::Transmittance transmittance(const house::Surface& surface, units::Resistance empty_bay) {
     if (const auto* given = std::get_if<units::Transmittance>(&surface.assembly)) return *given;
     if (const auto* glass = std::get_if<house::CatalogueName>(&surface.assembly))
-        return found_or_throw(look_up_glass(*glass));
+        return units::Transmittance(found_or_throw(look_up_glass(*glass)).u);
     return paths(std::get<house::Layers>(surface.assembly), films(surface), empty_bay).u;
 }
 

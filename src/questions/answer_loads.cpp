@@ -8,6 +8,19 @@
 namespace questions {
 namespace {
 
+HouseGains house_gains(const house::House& house, const loads::Infiltration& infiltration) {
+    HouseGains gains{loads::house_heat_gain(house, infiltration), {}};
+    const loads::Air supply = loads::air_at(house.summer->supply, loads::site_pressure(house.site));
+    const units::TemperatureDifference colder = house.summer->indoor - house.summer->supply;
+    for (const loads::RoomHeatGain& room : gains.gain.rooms) {
+        RoomAir air;
+        air.flow = loads::airflow_for(room.total, 1, supply.specific_heat, colder);
+        air.airflow = air.flow / supply.density;
+        gains.air.push_back(air);
+    }
+    return gains;
+}
+
 HouseLoads losses_and_air(house::House house) {
     HouseLoads answer;
     answer.loss = loads::house_heat_loss(house);
@@ -49,6 +62,7 @@ std::optional<RoomAsTheHouse> as_the_house(const HouseLoads& loads, std::size_t 
 
 HouseLoads house_loads(house::House house) {
     HouseLoads answer = losses_and_air(std::move(house));
+    if (answer.house.summer) answer.gains = house_gains(answer.house, answer.loss.infiltration);
     for (std::size_t i = 0; i < answer.loss.rooms.size(); ++i) {
         answer.coldest.push_back(loads::coldest_surface(answer.house.rooms[i], answer.loss.rooms[i]));
         answer.as_the_house.push_back(as_the_house(answer, i));
@@ -67,10 +81,16 @@ house::RoomId room_named(const house::House& house, const std::string& name) {
                                       (nearest.empty() ? "" : "; did you mean '" + nearest + "'?"));
 }
 
-Asked losses(const loads::HouseHeatLoss& loss) {
+Asked losses_and_gains(const house::House& house) {
+    const loads::HouseHeatLoss loss = loads::house_heat_loss(house);
     Asked asked;
     for (const loads::RoomHeatLoss& room : loss.rooms) asked.figures.push_back(room.total.si());
     asked.figures.push_back(loss.total.si());
+    if (!house.summer) return asked;
+    const loads::HouseHeatGain gain = loads::house_heat_gain(house, loss.infiltration);
+    for (const loads::RoomHeatGain& room : gain.rooms) asked.figures.push_back(room.total.si());
+    asked.figures.push_back(gain.sensible.si());
+    asked.figures.push_back(gain.latent.si());
     return asked;
 }
 
@@ -81,11 +101,9 @@ LoadsAnswer answer_loads(const house::Survey& survey, const std::string& room_na
     house::Built planned = house::build(survey, {}, house::Stage::planned);
     if (!room_name.empty()) answer.only = room_named(planned.house, room_name);
     answer.beyond_limits = beyond_limits(survey, planned.house);
-    answer.weighed =
-        weigh_assumptions(survey, planned, house::Stage::planned,
-                          losses(loads::house_heat_loss(planned.house)), [](const house::House& house) {
-                              return std::optional<Asked>(losses(loads::house_heat_loss(house)));
-                          });
+    answer.weighed = weigh_assumptions(
+        survey, planned, house::Stage::planned, losses_and_gains(planned.house),
+        [](const house::House& house) { return std::optional<Asked>(losses_and_gains(house)); });
     answer.planned = house_loads(std::move(planned.house));
     if (plans_a_change(survey))
         answer.found = house_loads(house::build(survey, {}, house::Stage::found).house);

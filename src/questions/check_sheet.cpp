@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "ducts/fittings.hpp"
+#include "loads/inside_shades.hpp"
 #include "loads/materials.hpp"
+#include "loads/roofs.hpp"
 
 namespace questions {
 namespace {
@@ -21,9 +23,12 @@ std::vector<house::Mistake> unknown_names(const house::Survey& survey) {
         for (const auto& layer : construction.layers)
             add_if_mistake(mistakes, loads::look_up_layer(as_name(layer)));
     for (const house::SurveyRoom& room : survey.rooms)
-        for (const house::SurveyWindow& window : room.windows)
+        for (const house::SurveyWindow& window : room.windows) {
             for (const auto& glass : {window.glass, window.becomes})
                 if (glass) add_if_mistake(mistakes, loads::look_up_glass(as_name(*glass)));
+            if (window.shade) add_if_mistake(mistakes, loads::look_up_shade(as_name(*window.shade)));
+        }
+    if (survey.roof) add_if_mistake(mistakes, loads::look_up_roof(as_name(*survey.roof)));
     for (const house::SurveyDuct& duct : survey.ducts)
         for (const auto& fitting : duct.fittings)
             add_if_mistake(mistakes, ducts::look_up_fitting(as_name(fitting)));

@@ -28,6 +28,13 @@ units::Written loss_with_elevation(double per_metre, System system) {
     return {units::decimal(100 * per_metre * 1000, 0), "% per 1,000 m"};
 }
 
+units::Written moisture_text(double kg_per_kg, System system) {
+    constexpr double grains_per_pound = 7000;
+    if (system == System::us)
+        return {units::decimal(grains_per_pound * kg_per_kg, 0), "grains per lb of air"};
+    return {units::decimal(1000 * kg_per_kg, 1), "g per kg of air"};
+}
+
 // A guessed length is not known to the inch.
 units::Written guessed_length(units::Length length, System system) {
     const units::Length one = system == System::us ? unit::foot : unit::metre;
@@ -39,6 +46,12 @@ units::Written written(WrittenAs as, double value, System system) {
     switch (as) {
         case WrittenAs::temperature:
             return units::write(units::Temperature(value), system);
+        case WrittenAs::temperature_difference:
+            return units::write(units::TemperatureDifference(value), system);
+        case WrittenAs::degrees:
+            return {units::decimal(value, 0), "deg"};
+        case WrittenAs::moisture:
+            return moisture_text(value, system);
         case WrittenAs::length:
             return guessed_length(units::Length(value), system);
         case WrittenAs::pressure:

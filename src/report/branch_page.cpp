@@ -91,6 +91,14 @@ Note which_air(const BranchView& view) {
                          units::write(units::Airflow(), view.system).unit)}};
 }
 
+// A duct sized for winter may be too small for summer: the reader must not take the one for the other.
+Note summer_note(const BranchView& view) {
+    if (!view.answer.house.summer) return {};
+    return {"in summer",
+            {"this pipe is sized for heating; sillflow loads says how much air cooling asks for, and where "
+             "summer sizes the duct"}};
+}
+
 }  // namespace
 
 Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
@@ -108,6 +116,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         cooler_note(view),
                                         before_note(view),
                                         friction_rate_note(view),
+                                        summer_note(view),
                                         which_air(view),
                                         assumed,
                                         questions::holds(answer.verdict) ? parts_to_buy(view) : Note{}})

@@ -40,6 +40,9 @@ CountingUnit unit_of(units::TemperatureDifference, System system) {
 CountingUnit unit_of(units::Transmittance, System system) {
     return either(system, {1 / unit::btu_per_hour_square_foot_fahrenheit.si(), "Btu/h.ft2.F"}, {1, "W/m2K"});
 }
+CountingUnit unit_of(units::HeatFlux, System system) {
+    return either(system, {1 / unit::btu_per_hour_square_foot.si(), "Btu/h.ft2"}, {1, "W/m2"});
+}
 CountingUnit unit_of(units::Resistance, System system) {
     return either(system, {1 / unit::r_value_us.si(), "h.ft2.F/Btu"}, {1, "m2K/W"});
 }

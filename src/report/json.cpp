@@ -1,9 +1,11 @@
 #include "report/json.hpp"
 
+#include <functional>
 #include <nlohmann/json.hpp>
 
 #include "report/cautions.hpp"
 #include "report/json_figures.hpp"
+#include "report/json_gains.hpp"
 
 namespace report {
 namespace {
@@ -98,9 +100,9 @@ Json assumption_of(const house::Assumption& assumption) {
 }
 
 // Turns the figures at one end of a default into the keys of "range".
-using Figures = Json (*)(const std::vector<double>&);
+using Figures = std::function<Json(const std::vector<double>&)>;
 
-Json at_end(const std::optional<questions::Asked>& asked, Figures figures) {
+Json at_end(const std::optional<questions::Asked>& asked, const Figures& figures) {
     return asked ? figures(asked->figures) : Json(nullptr);
 }
 
@@ -113,13 +115,21 @@ Json branch_figures(const std::vector<double>& figures) {
             {"reaches_C", celsius(units::Temperature(at(reaches)))}};
 }
 
-Json loads_figures(const std::vector<double>& figures) {
-    Json rooms = Json::array();
-    for (std::size_t i = 0; i + 1 < figures.size(); ++i) rooms.push_back(figure_of(figures[i]));
-    return {{"rooms_W", rooms}, {"house_W", figure_of(figures.back())}};
+// each: how one of the answer's figures is written.
+template <class Each>
+Json loads_figures(const questions::LoadsAnswer& answer, const Each& each) {
+    Json rooms = Json::array(), gains = Json::array();
+    for (std::size_t i = 0; i < answer.house_loss_figure(); ++i) rooms.push_back(each(i));
+    Json all = {{"rooms_W", rooms}, {"house_W", each(answer.house_loss_figure())}};
+    if (!answer.planned.gains) return all;
+    for (std::size_t i = 0; i < answer.house_loss_figure(); ++i) gains.push_back(each(answer.gain_figure(i)));
+    all["gain_rooms_W"] = gains;
+    all["gain_house_W"] = each(answer.house_gain_figure());
+    all["moisture_W"] = each(answer.moisture_figure());
+    return all;
 }
 
-Json assumptions_of(const questions::Weighed& weighed, Figures figures) {
+Json assumptions_of(const questions::Weighed& weighed, const Figures& figures) {
     Json all = Json::array();
     for (const questions::Weight& weight : weighed.weights) {
         Json one = assumption_of(weight.assumption);
@@ -194,13 +204,16 @@ Json house_of(const questions::HouseLoads& loads) {
         room["at_house_temperature"] = as_the_house_of(loads.as_the_house[i]);
         rooms.push_back(std::move(room));
     }
-    return {{"loss_W", si(loads.loss.total)},
-            {"rooms", rooms},
-            {"other_rooms_W", loads.house.other_rooms ? Json(si(loads.loss.other_rooms)) : Json(nullptr)},
-            {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
-            {"on_time", on_time_of(loads.on_time)},
-            {"blower_m3_s", si(loads.blower.airflow)},
-            {"supply_C", celsius(loads.supply)}};
+    Json house = {
+        {"loss_W", si(loads.loss.total)},
+        {"rooms", rooms},
+        {"other_rooms_W", loads.house.other_rooms ? Json(si(loads.loss.other_rooms)) : Json(nullptr)},
+        {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
+        {"on_time", on_time_of(loads.on_time)},
+        {"blower_m3_s", si(loads.blower.airflow)},
+        {"supply_C", celsius(loads.supply)}};
+    if (loads.gains) house["summer"] = summer_as<Json>(loads);
+    return house;
 }
 
 Json limits_of(const questions::LoadsAnswer& answer) {
@@ -248,11 +261,11 @@ std::string loads_json(const questions::LoadsAnswer& answer) {
                       {"found", answer.found ? house_of(*answer.found) : Json(nullptr)},
                       {"only_room", only},
                       {"fits_badly", limits_of(answer)}};
-    Json rooms = Json::array();
-    for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
-        rooms.push_back(range_of(answer.weighed.ranges[i]));
-    json["range"] = {{"rooms_W", rooms}, {"house_W", range_of(answer.weighed.ranges.back())}};
-    json["assumptions"] = assumptions_of(answer.weighed, loads_figures);
+    json["range"] =
+        loads_figures(answer, [&](std::size_t figure) { return range_of(answer.weighed.ranges[figure]); });
+    json["assumptions"] = assumptions_of(answer.weighed, [&](const std::vector<double>& figures) {
+        return loads_figures(answer, [&](std::size_t figure) { return Json(figure_of(figures[figure])); });
+    });
     json["cautions"] = cautions(answer.planned.house);
     return text_of(json);
 }

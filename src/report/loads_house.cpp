@@ -72,9 +72,7 @@ std::vector<Note> house_notes(const LoadsView& view) {
     notes.push_back({"whole house", {house_sum(view)}});
     notes.push_back({"on-time", {on_time_sentence(view)}});
     notes.push_back({"air", {blower_sentence(view)}});
-    if (view.planned().house.cooling)
-        notes.push_back(
-            {"cooling", {"this answer covers heating only; what the house gains in summer is not in it"}});
+    if (view.planned().gains) notes.push_back(summer_note(view));
     return notes;
 }
 

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "report/assumed.hpp"
 #include "report/cautions.hpp"
 #include "report/figures.hpp"
@@ -35,15 +37,22 @@ std::string second_line(const LoadsView& view) {
 
 // On the loss of the house, or of the only room asked for.
 Effect effect_of(const LoadsView& view, const questions::Weight& weight) {
-    const auto& ranges = view.answer.weighed.ranges;
-    const std::size_t figure = view.answer.only ? view.only() : view.answer.house_loss_figure();
-    const auto range = moved(weight, figure, ranges[figure].value);
-    if (!range) return {};
+    Effect effect;
+    const auto add = [&](const std::string& what, std::size_t figure) {
+        const auto range = moved(weight, figure, view.answer.weighed.ranges[figure].value);
+        if (!range) return;
+        effect.words.push_back(fmt::format("{} {} {}", what, span<units::Power>(*range, view.system),
+                                           units::write(units::Power(), view.system).unit));
+        effect.size = std::max(effect.size, range->high - range->low);
+    };
     const std::string who =
-        view.answer.only ? the_room(view.planned().house, *view.answer.only) : std::string("the house");
-    return {{fmt::format("{} loses {} {}", who, span<units::Power>(*range, view.system),
-                         units::write(units::Power(), view.system).unit)},
-            range->high - range->low};
+        view.answer.only ? the_room(view.planned().house, *view.answer.only) : "the house";
+    add(who + " loses", view.answer.only ? view.only() : view.answer.house_loss_figure());
+    if (!view.planned().gains) return effect;
+    add(who + " gains",
+        view.answer.only ? view.answer.gain_figure(view.only()) : view.answer.house_gain_figure());
+    if (!view.answer.only) add("its moisture is", view.answer.moisture_figure());
+    return effect;
 }
 
 }  // namespace
@@ -55,6 +64,11 @@ Page loads_page(const questions::LoadsAnswer& answer, PageOptions options) {
     page.verdict = answer.only ? below_the_loss(view, view.only()) : second_line(view);
     for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
         if (view.tells(i)) page.tables.push_back(room_losses(view, i));
+    if (view.planned().gains) {
+        if (!answer.only) page.verdict += " " + summer_sentence(view);
+        for (std::size_t i = 0; i < answer.planned.loss.rooms.size(); ++i)
+            if (view.tells(i)) page.tables.push_back(room_gains(view, i));
+    }
     for (const auto& part : {warmth_notes(view), house_notes(view), limits_notes(view)})
         page.notes.insert(page.notes.end(), part.begin(), part.end());
     page.notes.push_back(assumed_note(

@@ -1,6 +1,9 @@
 // The parts of a loads page, one file each; private to this folder.
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "questions/answer_loads.hpp"
 #include "report/page.hpp"
 #include "units/write.hpp"
@@ -27,5 +30,9 @@ std::string coldest_sentence(const LoadsView& view, std::size_t room);  // loads
 std::vector<Note> warmth_notes(const LoadsView& view);  // loads_warmth.cpp: warmer rooms, cold surfaces
 std::vector<Note> house_notes(const LoadsView& view);   // loads_house.cpp
 std::vector<Note> limits_notes(const LoadsView& view);  // loads_limits.cpp
+// loads_summer.cpp, where there is cooling
+std::string summer_sentence(const LoadsView& view);
+Table room_gains(const LoadsView& view, std::size_t room);
+Note summer_note(const LoadsView& view);
 
 }  // namespace report

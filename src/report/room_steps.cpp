@@ -51,12 +51,6 @@ Worked in_square_centimetres(units::Area leak, System system) {
     return printed_to(leak / unit::square_inch, 5) * given(6.4516, "6.4516");
 }
 
-Worked stack_term(const loads::Infiltration& leaks, System system) {
-    const Worked height = in_sum(leaks.stack_height, system), difference = in_sum(leaks.difference, system);
-    const Worked term = given(0.35, "0.35") * height * difference;
-    return system == System::si ? term : term * given(0.3048, "0.3048") / given(1.8, "1.8");
-}
-
 void add_room_leakage(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room) {
     const System system = work.system;
     const loads::Infiltration& leaks = work.loss.infiltration;
@@ -79,6 +73,16 @@ void add_room_leakage(std::vector<Step>& steps, const RoomWork& work, const load
 
 }  // namespace
 
+Worked leaking_air(const loads::Infiltration& leaks, units::TemperatureDifference difference,
+                   const Worked& wind, const Worked& stack, System system) {
+    const bool us = system == System::us;
+    const Worked term = stack * in_sum(leaks.stack_height, system) * in_sum(difference, system);
+    const Worked driving = us ? term * given(0.3048, "0.3048") / given(1.8, "1.8") : term;
+    const Worked litres =
+        in_square_centimetres(leaks.leakage_area, system) * (wind + driving) / given(1000, "1000");
+    return us ? litres * given(1 / 0.4719474432, "2.1188800033") : litres;
+}
+
 void add_house_leakage(std::vector<Step>& steps, const RoomWork& work) {
     const System system = work.system;
     const loads::Infiltration& leaks = work.loss.infiltration;
@@ -93,9 +97,7 @@ void add_house_leakage(std::vector<Step>& steps, const RoomWork& work) {
             finished_step("leakage area of the house", leakage_area_method, sum, result,
                           with_commas(units::decimal(result, 0)) + (system == System::us ? " in2" : " cm2")));
     }
-    const Worked litres = in_square_centimetres(leaks.leakage_area, system) *
-                          (given(51, "51") + stack_term(leaks, system)) / given(1000, "1000");
-    const Worked sum = system == System::us ? litres * given(1 / 0.4719474432, "2.1188800033") : litres;
+    const Worked sum = leaking_air(leaks, leaks.difference, given(51, "51"), given(0.35, "0.35"), system);
     steps.push_back(step("outdoor air that leaks into the house", loads::infiltration_method, sum,
                          leaks.airflow, system));
 }

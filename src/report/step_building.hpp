@@ -42,7 +42,21 @@ struct RoomWork {  // room_steps.cpp: a room's surfaces, its leakage, its sum
     units::System system;
 };
 void add_house_leakage(std::vector<Step>& steps, const RoomWork& work);
+// Airflow through the house's leaks; wind and stack: the method's two figures for the season.
+Worked leaking_air(const loads::Infiltration& leaks, units::TemperatureDifference difference,
+                   const Worked& wind, const Worked& stack, units::System system);
 void add_room(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room);
+
+// gain_steps.cpp: what the house gains in summer, room by room, and the air that takes; window_steps.cpp.
+struct GainWork {
+    const house::House& house;
+    const loads::Infiltration& winter;
+    const questions::HouseGains& gains;
+    units::System system;
+};
+void add_gains(std::vector<Step>& steps, const GainWork& work);
+void add_window_gain(std::vector<Step>& steps, const GainWork& work, const house::Surface& window,
+                     const loads::SurfaceGain& gain, const std::string& where);
 
 struct MachineWork {  // machine_steps.cpp: heat loss of the house, output, on-time, supply air
     const house::House& house;

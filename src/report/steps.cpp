@@ -42,6 +42,7 @@ std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::Syste
                 {planned.house, planned.loss, planned.on_time, planned.blower, planned.supply, system});
     for (std::size_t i = 0; i < planned.as_the_house.size(); ++i)
         if (told(i) && planned.as_the_house[i]) add_as_the_house(steps, planned, i, system);
+    if (planned.gains) add_gains(steps, {planned.house, planned.loss.infiltration, *planned.gains, system});
     return steps;
 }
 

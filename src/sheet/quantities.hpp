@@ -53,11 +53,15 @@ inline constexpr Kind<units::Resistance> wrap_resistance{units::read_resistance,
 inline constexpr Kind<double> efficiency{units::read_fraction, "shares", "{} %", "80 %", Sign::positive};
 inline constexpr Kind<double> fraction{units::read_fraction, "shares", "{} %", "20 %"};
 
+inline constexpr Kind<double> solar_share{units::read_fraction, "shares", "{} %", "57 %", Sign::positive};
+inline constexpr Kind<units::Angle> angle{units::read_angle, "angles", "{} deg", "42.1 deg"};
+
 // Blames a value that is not text: a bare number needs its unit and quotes.
 void blame_not_quoted(const Value& value, std::string_view with_unit, std::string_view sample);
 // Blames what is zero or less where it must not be; true where all is well.
 bool sign_is_right(const Value& value, double number, Sign sign);
 
+inline double plain(units::Angle turn) { return turn.degrees; }
 inline double plain(double number) { return number; }
 template <class Q>
 double plain(Q quantity) {

@@ -45,6 +45,9 @@ void read_house_table(TableReader& sheet, house::Survey& survey) {
     survey.storeys = table.whole("storeys", {1, 4});
     survey.frame = table.one_of<house::Frame>("frame");
     survey.air_leakage = read_leakage(table);
+    survey.north = table.quantity("north", angle);
+    survey.bedrooms = table.whole("bedrooms", {0, 20});
+    survey.roof = table.text("roof", "\"asphalt, medium\"");
     table.finish();
 }
 
@@ -56,6 +59,11 @@ void read_site(TableReader& sheet, house::SurveySite& site) {
     site.elevation = table.quantity("elevation", any_length);
     site.winter_outdoor = table.quantity("winter_outdoor", temperature);
     site.winter_indoor = table.quantity("winter_indoor", temperature);
+    site.latitude = table.quantity("latitude", angle);
+    site.summer_outdoor = table.quantity("summer_outdoor", temperature);
+    site.summer_indoor = table.quantity("summer_indoor", temperature);
+    site.summer_wet_bulb = table.quantity("summer_wet_bulb", temperature);
+    site.daily_range = table.quantity("daily_range", temperature_rise);
     table.finish();
 }
 

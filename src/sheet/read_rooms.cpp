@@ -58,6 +58,12 @@ house::SurveyWindow read_window(TableReader& table) {
     window.glass = table.text("glass");
     window.becomes = table.text("becomes");
     window.u = table.quantity("u", transmittance);
+    window.shgc = table.quantity("shgc", solar_share);
+    window.screen = table.yes_or_no("screen");
+    window.shade = table.text("shade", "\"roller, white\"");
+    window.shade_closed = table.quantity("shade_closed", fraction);
+    window.overhang = table.quantity("overhang", extent);
+    window.overhang_above = table.quantity("overhang_above", distance);
     table.finish();
     return window;
 }
@@ -83,6 +89,7 @@ house::SurveyRoom read_room(TableReader& table) {
     room.place = table.place();
     room.name = table.text("name", "\"bath\"");
     room.storey = table.whole("storey", storeys);
+    room.use = table.one_of<house::RoomUse>("use");
     room.corner = table.two("corner", any_length);
     room.size = table.two("size", extent);
     room.ceiling = table.quantity("ceiling", extent);

@@ -100,6 +100,7 @@ using Viscosity = Quantity<Dim<-1, 1, -1, 0>>;  // dynamic, Pa s
 using Pressure = Quantity<Dim<-1, 1, -2, 0>>;
 using FrictionRate = Quantity<Dim<-2, 1, -2, 0>>;  // Pa/m
 using Power = Quantity<Dim<2, 1, -3, 0>>;          // W
+using HeatFlux = Quantity<Dim<0, 1, -3, 0>>;       // W/m2
 using TemperatureDifference = Quantity<Dim<0, 0, 0, 1>>;
 using HeatLossPerKelvin = Quantity<Dim<2, 1, -3, -1>>;  // W/K
 using Transmittance = Quantity<Dim<0, 1, -3, -1>>;      // U, W/(m2 K)

@@ -38,6 +38,8 @@ inline constexpr FrictionRate inch_wc_per_100_ft{249.08891 / 30.48};
 inline constexpr Power watt{1.0};
 inline constexpr Power kilowatt{1000.0};
 inline constexpr Power btu_per_hour{1055.05585262 / 3600.0};
+inline constexpr HeatFlux watt_per_square_metre{1.0};
+inline constexpr HeatFlux btu_per_hour_square_foot{1055.05585262 / 3600.0 / (0.3048 * 0.3048)};
 inline constexpr TemperatureDifference kelvin{1.0};
 inline constexpr TemperatureDifference fahrenheit_degree{5.0 / 9.0};
 inline constexpr HeatLossPerKelvin watt_per_kelvin{1.0};

@@ -110,6 +110,11 @@ Written write(Power value, System system) {
     return {decimal(nearest_multiple(value / unit::watt, 5), 0), "W"};
 }
 
+Written write(HeatFlux value, System system) {
+    if (system == System::us) return {decimal(value / unit::btu_per_hour_square_foot, 1), "Btu/h.ft2"};
+    return {decimal(value / unit::watt_per_square_metre, 1), "W/m2"};
+}
+
 Written write(Resistance value, System system) {
     if (system == System::us) return {"R-" + without_last_zero(decimal(value / unit::r_value_us, 1)), ""};
     return {decimal(value / unit::square_metre_kelvin_per_watt, 2), "m2K/W"};

@@ -35,6 +35,7 @@ Written write(FrictionRate value, System system);  // us 0.001 in.wc/100 ft, si 
 Written write(Temperature value, System system);
 Written write(TemperatureDifference value, System system);  // us whole F, si 0.5 K
 Written write(Power value, System system);
+Written write(HeatFlux value, System system);       // 0.1
 Written write(Resistance value, System system);     // us "R-11" (0.1), si 0.01 m2K/W
 Written write(Transmittance value, System system);  // us 0.001 Btu/h.ft2.F, si 0.01 W/m2K
 Written write(LeakageTest value);                   // "14 ACH50", 0.1

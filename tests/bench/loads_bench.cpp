@@ -1,7 +1,8 @@
-// Heat loss of one room and of a house of twelve, names of materials looked up each time.
+// Heat loss of one room and of a house of twelve, and its heat gain, names of materials looked up each time.
 #include <benchmark/benchmark.h>
 
 #include "loads/a_house.hpp"
+#include "loads/room_heat_gain.hpp"
 #include "loads/room_heat_loss.hpp"
 
 namespace {
@@ -18,5 +19,20 @@ void heat_loss_of_a_house_of_12_rooms(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(loads::house_heat_loss(house));
 }
 BENCHMARK(heat_loss_of_a_house_of_12_rooms);
+
+void heat_gain_of_a_house_of_12_rooms(benchmark::State& state) {
+    house::House house = a_house::old_house(12);
+    house.summer = house::Summer{};
+    house.summer->latitude = 42;
+    for (house::Room& room : house.rooms)
+        for (house::Surface& surface : room.surfaces)
+            if (surface.kind == house::SurfaceKind::window) {
+                surface.sun = house::Sunlit{};
+                surface.sun->glass = house::CatalogueName{"single + storm", {}};
+            }
+    const loads::Infiltration leakage = loads::infiltration(house);
+    for (auto _ : state) benchmark::DoNotOptimize(loads::house_heat_gain(house, leakage));
+}
+BENCHMARK(heat_gain_of_a_house_of_12_rooms);
 
 }  // namespace

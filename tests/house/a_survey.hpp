@@ -124,6 +124,13 @@ inline house::SurveyOtherRooms& add_other_rooms(house::Survey& to) {
     return *to.other_rooms;
 }
 
+// Cooling, and what it has to know: 35 C on 40 degrees north.
+inline void cool(house::Survey& survey) {
+    survey.cooling = at(940, house::CoolingKind::coil);
+    survey.site.latitude = at(14, units::Angle{40});
+    survey.site.summer_outdoor = at(15, units::unit::celsius(35));
+}
+
 // A construction that is a U-factor.
 inline void add_construction(house::Survey& to, const char* name, double u) {
     house::SurveyConstruction construction;

@@ -187,7 +187,7 @@ TEST(Machine, a_filter_is_always_there_and_a_coil_where_there_is_cooling) {
     EXPECT_NEAR(built.house.devices[0].drop / inch_wc, 0.10, 1e-9);
     EXPECT_THAT(taken_for(built, DefaultId::filter_drop), ElementsAre("the filter"));
     EXPECT_FALSE(built.house.cooling);
-    survey.cooling = at(940, house::CoolingKind::coil);
+    cool(survey);
     built = planned(survey);
     EXPECT_TRUE(built.house.cooling);
     ASSERT_EQ(built.house.devices.size(), 2u);
@@ -197,7 +197,7 @@ TEST(Machine, a_filter_is_always_there_and_a_coil_where_there_is_cooling) {
 
 TEST(Machine, what_the_makers_figures_hold_is_neither_counted_nor_assumed) {
     house::Survey survey = with_blower({{0.2, 1180}, {0.4, 1080}});
-    survey.cooling = at(940, house::CoolingKind::coil);
+    cool(survey);
     survey.blower->includes = {at(910, DeviceKind::filter), at(911, DeviceKind::coil)};
     add_device(survey, DeviceKind::filter, 0.1).drop.reset();
     const house::Built built = planned(survey);

@@ -140,4 +140,39 @@ TEST(AnswerLoads, every_case_is_answered) {
     }
 }
 
+TEST(AnswerLoads, without_cooling_there_are_no_gains) {
+    const LoadsAnswer loads = answer(sheets::bath());
+    EXPECT_FALSE(loads.planned.gains);
+    EXPECT_EQ(loads.weighed.ranges.size(), loads.house_loss_figure() + 1);
+}
+
+TEST(AnswerLoads, with_cooling_gains_follow_the_losses_and_have_ranges) {
+    const LoadsAnswer loads = answer(sheets::a_case("hot-corner-room"));
+    ASSERT_TRUE(loads.planned.gains);
+    const loads::HouseHeatGain& gain = loads.planned.gains->gain;
+    ASSERT_EQ(loads.weighed.ranges.size(), loads.moisture_figure() + 1);
+    EXPECT_TRUE(loads.weighed.always_answered);
+    for (std::size_t i = 0; i < gain.rooms.size(); ++i)
+        EXPECT_EQ(loads.weighed.ranges[loads.gain_figure(i)].value, gain.rooms[i].total.si());
+    EXPECT_EQ(loads.weighed.ranges[loads.house_gain_figure()].value, gain.sensible.si());
+    EXPECT_EQ(loads.weighed.ranges[loads.moisture_figure()].value, gain.latent.si());
+}
+
+TEST(AnswerLoads, the_cool_air_of_a_room_takes_what_it_gains) {
+    const HouseLoads loads = answer(sheets::a_case("hot-corner-room")).planned;
+    const house::Summer& summer = *loads.house.summer;
+    const loads::Air supply = loads::air_at(summer.supply, loads::site_pressure(loads.house.site));
+    for (std::size_t i = 0; i < loads.gains->air.size(); ++i) {
+        const double taken =
+            loads.gains->air[i].flow.si() * supply.specific_heat.si() * (summer.indoor - summer.supply).si();
+        EXPECT_NEAR(taken, loads.gains->gain.rooms[i].total.si(), 1e-6);
+    }
+}
+
+TEST(AnswerLoads, summer_sizes_the_duct_of_the_hot_corner_and_winter_that_of_the_north_bedroom) {
+    const HouseLoads loads = answer(sheets::a_case("hot-corner-room")).planned;
+    EXPECT_TRUE(loads.cooling_governs(0));
+    EXPECT_FALSE(loads.cooling_governs(1));
+}
+
 }  // namespace

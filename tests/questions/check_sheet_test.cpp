@@ -44,7 +44,7 @@ TEST(CheckSheet, a_sheet_without_mistakes_tells_what_it_assumes_and_plans) {
 }
 
 TEST(CheckSheet, every_case_is_without_mistakes) {
-    for (const char* name : {"least-sheet", "si-flat-at-1650-m", "upstairs-bath"})
+    for (const char* name : {"least-sheet", "si-flat-at-1650-m", "upstairs-bath", "hot-corner-room"})
         EXPECT_THAT(texts(check(sheets::a_case(name))), IsEmpty()) << name;
 }
 
@@ -59,6 +59,17 @@ TEST(CheckSheet, names_only_their_owners_know_get_the_nearest) {
                                 ": no glass is called 'single + strom' (did you mean 'single + storm'?)",
                             std::to_string(line_of(sheet, "takeof\"")) +
                                 ": unknown fitting 'top takeof' (did you mean 'top takeoff'?)"));
+}
+
+TEST(CheckSheet, shades_and_roofs_are_looked_up_with_or_without_cooling) {
+    std::string sheet = sheets::with(sheets::bath(), "glass = \"single + storm\"",
+                                     "glass = \"single + storm\"\nshade = \"roller, wite\"");
+    sheet = sheets::with(sheet, "[house]\n", "[house]\nroof = \"asphalt, medum\"\n");
+    EXPECT_THAT(texts(check(sheet)),
+                ElementsAre(std::to_string(line_of(sheet, "medum")) +
+                                ": no roof is called 'asphalt, medum' (did you mean 'asphalt, medium'?)",
+                            std::to_string(line_of(sheet, "wite")) +
+                                ": no shade is called 'roller, wite' (did you mean 'roller, white'?)"));
 }
 
 TEST(CheckSheet, what_a_window_becomes_is_looked_up_too) {

@@ -189,13 +189,17 @@ constexpr std::string_view old_bath_window = R"(size = ["2 ft 4 in", "3 ft 6 in"
 
 }  // namespace
 
-std::string bath_sheet() { return std::string(bath); }
-
 std::string with(std::string sheet, std::string_view from, std::string_view to) {
     std::size_t at = sheet.find(from);
     EXPECT_NE(at, std::string::npos) << from;
     for (; at != std::string::npos; at = sheet.find(from, at + to.size())) sheet.replace(at, from.size(), to);
     return sheet;
+}
+
+std::string bath_sheet() { return std::string(bath); }
+std::string cooled_bath_sheet() {
+    return with(with(bath_sheet(), "kind = \"none\"", "kind = \"coil\""), "winter_outdoor = \"3 F\"\n",
+                "winter_outdoor = \"3 F\"\nsummer_outdoor = \"88 F\"\nlatitude = \"42.1 deg\"\n");
 }
 
 const std::vector<NamedSheet>& sheets() {
@@ -208,8 +212,13 @@ const std::vector<NamedSheet>& sheets() {
         {"every shape given", with(bath_sheet(), new_run, std::string(new_run) + "shape = \"5 in\"\n")},
         {"a stack given", with(bath_sheet(), new_run, std::string(new_run) + "shape = \"3-1/4 x 10 in\"\n")},
         {"a wide cold bath", with(bath_sheet(), old_bath_window, R"(size = ["7 ft", "4 ft 8 in"])")},
-        {"high up, cooling",
-         with(with(bath_sheet(), "620 ft", "7200 ft"), "kind = \"none\"", "kind = \"coil\"")},
+        {"high up, cooling", with(cooled_bath_sheet(), "620 ft", "7200 ft")},
+        {"shaded from the sun, in the south",
+         with(with(cooled_bath_sheet(), "latitude = \"42.1 deg\"\n",
+                   "latitude = \"-35 deg\"\nsummer_wet_bulb = \"72 F\"\n"),
+              "glass = \"single + storm\"\n",
+              "glass = \"single + storm\"\nscreen = true\nshade = \"blind, medium\"\noverhang = \"1 ft\"\n"
+              "overhang_above = \"3 in\"\n")},
         {"single glass replaced, a bitter night, two warm rooms",
          with(with(with(bath_sheet(), R"(glass = "single + storm")",
                         "glass = \"single\"\nbecomes = \"triple\""),

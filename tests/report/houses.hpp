@@ -13,6 +13,7 @@ namespace report_test {
 
 // A balloon-framed house with a cold bath that gets a new outlet from the trunk.
 std::string bath_sheet();
+std::string cooled_bath_sheet();  // the same with cooling, at 42.1 degrees north
 // The same, `from` replaced by `to` everywhere; fails the test where nothing is replaced.
 std::string with(std::string sheet, std::string_view from, std::string_view to);
 

@@ -49,6 +49,15 @@ TEST(Json, of_every_house_fits_its_schema) {
     }
 }
 
+TEST(Json, speaks_of_summer_only_where_there_is_cooling) {
+    EXPECT_FALSE(loads(bath_sheet())["answer"]["planned"].contains("summer"));
+    const json cooled = loads(cooled_bath_sheet());
+    const json& summer = cooled["answer"]["planned"]["summer"];
+    EXPECT_EQ(summer["rooms"].size(), 3u);
+    EXPECT_EQ(summer["gain_W"], cooled["range"]["gain_house_W"]["value"]);
+    EXPECT_EQ(summer["moisture_W"], cooled["range"]["moisture_W"]["value"]);
+}
+
 TEST(Json, of_a_wrong_sheet_tells_its_mistakes) {
     questions::CheckAnswer wrong;
     wrong.mistakes = {{"two names", "here", "keep one", {3, 1, 4}, house::Place{2, 1, 4}},

@@ -12,10 +12,18 @@ built = 1908
 storeys = 2
 frame = "balloon"
 air_leakage = "very leaky"
+north = "-14 deg"
+bedrooms = 5
+roof = "tile, dark"
 [site]
 elevation = "1000 ft"
 winter_outdoor = "-4 F"
 winter_indoor = "68 F"
+latitude = "44.5 deg"
+summer_outdoor = "91 F"
+summer_indoor = "76 F"
+summer_wet_bulb = "73 F"
+daily_range = "22 F"
 [thermostat]
 room = "landing"
 [construction.outer_wall]
@@ -32,6 +40,7 @@ winter = "40 F"
 winter = "20 F"
 [[room]]
 name = "washroom"
+use = "bath"
 storey = 1
 corner = ["1 ft", "0 ft"]
 size = ["6 ft", "8 ft"]
@@ -54,6 +63,12 @@ sill = "2 ft 10 in"
 glass = "single"
 becomes = "double, low-e"
 u = "0.9 Btu/h.ft2.F"
+shgc = "0.55"
+screen = false
+shade = "blind, white"
+shade_closed = "70 %"
+overhang = "1 ft 9-1/2 in"
+overhang_above = "7 in"
 [[room.door]]
 wall = "east"
 centre = "5 ft 5 in"

@@ -65,7 +65,7 @@ TEST(Read, BlowerCoolingAndDevices) {
 TEST(Read, Ducts) {
     ASSERT_EQ(survey().ducts.size(), 3u);
     const auto& trunk = survey().ducts[0];
-    EXPECT_EQ(trunk.place, (Place{86, 1, 9}));
+    EXPECT_EQ(trunk.place, (Place{101, 1, 9}));
     expect_given(trunk.name, "trunk");
     expect_given(trunk.side, house::DuctSide::supply, "\"supply\"");
     expect_given(trunk.from, "plenum");
@@ -100,7 +100,7 @@ TEST(Read, DuctsByTheTapeAndRoundOnes) {
 TEST(Read, Outlets) {
     ASSERT_EQ(survey().outlets.size(), 3u);
     const auto& outlet = survey().outlets[0];
-    EXPECT_EQ(outlet.place.line, 108);
+    EXPECT_EQ(outlet.place.line, 123);
     expect_given(outlet.name, "floor register");
     ASSERT_TRUE(outlet.duct);
     EXPECT_EQ(outlet.duct->value, "branch");

@@ -42,7 +42,7 @@ TEST(Read, ConstructionsInTheSheetsOrder) {
     ASSERT_EQ(survey().constructions.size(), 2u);
     const auto& wall = survey().constructions[0];
     EXPECT_EQ(wall.name, "outer_wall");
-    EXPECT_EQ(wall.place, (Place{15, 15, 25}));
+    EXPECT_EQ(wall.place, (Place{23, 15, 25}));
     ASSERT_EQ(wall.layers.size(), 2u);
     expect_given(wall.layers[0], "clapboard");
     expect_given(wall.layers[1], "board sheathing, 3/4 in");
@@ -67,11 +67,11 @@ TEST(Read, Spaces) {
 TEST(Read, RoomItself) {
     ASSERT_EQ(survey().rooms.size(), 2u);
     const auto& room = survey().rooms[0];
-    EXPECT_EQ(room.place, (Place{27, 1, 9}));
+    EXPECT_EQ(room.place, (Place{35, 1, 9}));
     expect_given(room.name, "washroom");
     ASSERT_TRUE(room.storey);
     EXPECT_EQ(room.storey->value, 1);
-    EXPECT_EQ(room.storey->place, (Place{29, 10, 11}));
+    EXPECT_EQ(room.storey->place, (Place{38, 10, 11}));
     expect_two(room.corner, two(1 * foot, 0 * foot), "[\"1 ft\", \"0 ft\"]");
     expect_two(room.size, two(6 * foot, 8 * foot), "[\"6 ft\", \"8 ft\"]");
     expect_quantity(room.ceiling, 94 * inch, "\"7 ft 10 in\"");
@@ -83,7 +83,7 @@ TEST(Read, RoomItself) {
 TEST(Read, WhatLiesAboveAndBelowARoom) {
     const auto& room = survey().rooms[0];
     ASSERT_TRUE(room.above && room.below);
-    EXPECT_EQ(room.above->place.line, 34);
+    EXPECT_EQ(room.above->place.line, 43);
     EXPECT_EQ(room.above->place.column, 9);
     expect_given(room.above->space, "attic");
     expect_given(room.above->construction, "attic_floor");
@@ -127,6 +127,30 @@ TEST(Read, WindowsAndDoors) {
     expect_quantity(door.width, 30 * inch, "\"2 ft 6 in\"");
     expect_quantity(door.height, 78 * inch, "\"6 ft 6 in\"");
     expect_quantity(door.u, 0.4 * btu_per_hour_square_foot_fahrenheit, "\"0.4 Btu/h.ft2.F\"");
+}
+
+TEST(Read, Summer) {
+    const auto& site = survey().site;
+    ASSERT_TRUE(site.latitude && survey().north);
+    EXPECT_EQ(site.latitude->value.degrees, 44.5);
+    EXPECT_EQ(site.latitude->place, at("\"44.5 deg\""));
+    EXPECT_EQ(survey().north->value.degrees, -14);
+    expect_quantity(site.summer_outdoor, units::unit::fahrenheit(91), "\"91 F\"");
+    expect_quantity(site.summer_indoor, units::unit::fahrenheit(76), "\"76 F\"");
+    expect_quantity(site.summer_wet_bulb, units::unit::fahrenheit(73), "\"73 F\"");
+    expect_quantity(site.daily_range, 22 * units::unit::fahrenheit_degree, "\"22 F\"");
+    ASSERT_TRUE(survey().bedrooms);
+    EXPECT_EQ(survey().bedrooms->value, 5);
+    expect_given(survey().roof, "tile, dark");
+    expect_given(survey().rooms[0].use, house::RoomUse::bath, "\"bath\"");
+    const auto& window = survey().rooms[0].windows[0];
+    ASSERT_TRUE(window.shgc && window.screen && window.shade_closed);
+    EXPECT_DOUBLE_EQ(window.shgc->value, 0.55);
+    EXPECT_FALSE(window.screen->value);
+    expect_given(window.shade, "blind, white");
+    EXPECT_DOUBLE_EQ(window.shade_closed->value, 0.7);
+    expect_quantity(window.overhang, 21.5 * inch, "\"1 ft 9-1/2 in\"");
+    expect_quantity(window.overhang_above, 7 * inch, "\"7 in\"");
 }
 
 TEST(Read, KeepsCodePointsAndEscapesOfTexts) {

@@ -33,9 +33,10 @@ TEST(UnknownWords, InTheSheet) {
 
 TEST(UnknownWords, NothingNear) {
     EXPECT_THAT(mistakes_after_first_line("[site]\n"
-                                          "summer = \"90 F\"\n"),
-                ElementsAre("3:1-7 | unknown word 'summer' in [site] |  | the words here are: elevation, "
-                            "winter_outdoor, winter_indoor"));
+                                          "hottest = \"90 F\"\n"),
+                ElementsAre("3:1-8 | unknown word 'hottest' in [site] |  | the words here are: elevation, "
+                            "winter_outdoor, winter_indoor, latitude, summer_outdoor, summer_indoor, "
+                            "summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, OtherCase) {
@@ -140,21 +141,24 @@ TEST(UnknownWords, LongWordIsCut) {
         mistakes_after_first_line("[site]\n"
                                   "long_long_long_long_long_long_long_long_long_long_long_long_word = 1\n"),
         ElementsAre("3:1-65 | unknown word 'long_long_long_long_long_long_long_long_...' in [site] |  | the "
-                    "words here are: elevation, winter_outdoor, winter_indoor"));
+                    "words here are: elevation, winter_outdoor, winter_indoor, latitude, summer_outdoor, "
+                    "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, ControlCharacterInAWordIsNotPrinted) {
     EXPECT_THAT(mistakes_after_first_line("[site]\n"
                                           "\"\\u001b[31m\" = 1\n"),
                 ElementsAre("3:1-13 | unknown word '?[31m' in [site] |  | the words here are: elevation, "
-                            "winter_outdoor, winter_indoor"));
+                            "winter_outdoor, winter_indoor, latitude, summer_outdoor, summer_indoor, "
+                            "summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, NonAsciiWord) {
     EXPECT_THAT(mistakes_after_first_line("[site]\n"
                                           "\"\u00E9_\u00E9levation\" = 1\n"),
                 ElementsAre("3:1-14 | unknown word '\u00E9_\u00E9levation' in [site] |  | the words here "
-                            "are: elevation, winter_outdoor, winter_indoor"));
+                            "are: elevation, winter_outdoor, winter_indoor, latitude, summer_outdoor, "
+                            "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, OneBracketForSeveral) {

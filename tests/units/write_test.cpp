@@ -99,6 +99,8 @@ TEST(Write, Pressures) {
     EXPECT_EQ(si(Pressure(-2.5)), "-2.5 Pa");
     EXPECT_EQ(us(0.08 * unit::inch_wc_per_100_ft), "0.080 in.wc/100 ft");
     EXPECT_EQ(si(FrictionRate(0.654)), "0.65 Pa/m");
+    EXPECT_EQ(si(HeatFlux(98.34)), "98.3 W/m2");
+    EXPECT_EQ(us(56.6 * unit::btu_per_hour_square_foot), "56.6 Btu/h.ft2");
 }
 
 TEST(Write, Temperatures) {
