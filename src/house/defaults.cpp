@@ -101,6 +101,8 @@ constexpr DefaultRow rows[] = {
      temperature_difference, "common practice: less by the sea, more inland"},
     {north, "north of the plan, clockwise from true north", 0, -20, 20, degrees, "estimate"},
     {bedrooms, "bedrooms of the house", 3, 2, 4, whole_number, "common practice"},
+    {lived_in_share, "kitchen and living rooms, share of the house's floor", 0.5, 0.35, 0.65, percent,
+     "estimate: bedrooms, baths and halls have the other half"},
     {roof_absorptance, "share of the sun a roof takes up", 0.85, 0.75, 0.92, percent,
      "medium asphalt shingles; ASHRAE Fundamentals 2021 ch. 17, table 8 (read)"},
     {solar_gain, "share of the sun's heat that passes a window of unknown glass", 0.57, 0.31, 0.64, percent,

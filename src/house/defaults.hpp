@@ -58,6 +58,7 @@ enum class DefaultId {
     daily_range,
     north,
     bedrooms,
+    lived_in_share,
     roof_absorptance,
     solar_gain,
     shade_closed,

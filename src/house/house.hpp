@@ -178,6 +178,8 @@ struct Summer {
     double latitude = 0;  // degrees, south below zero
     double north = 0;     // of the plan, degrees clockwise from true north
     int bedrooms = 0;
+    double lived_in_share =
+        0;  // of its floor: kitchen and living rooms, at least; 0: all of them are described
     std::variant<double, CatalogueName> roof;  // absorptance, or a roof by name
     std::variant<units::Temperature, double>
         moisture;               // wet bulb outdoors; or kg/kg more outdoors than inside

@@ -13,6 +13,12 @@ bool has_cooling(const Survey& survey) {
 
 bool is_on_earth(double latitude) { return std::abs(latitude) <= 90; }
 
+bool describes_lived_in_room(const Survey& survey) {
+    for (const SurveyRoom& room : survey.rooms)
+        if (room.use && is_lived_in(room.use->value)) return true;
+    return false;
+}
+
 double latitude(Work& work) {
     const SurveySite& site = work.survey.site;
     const double degrees = work.ledger
@@ -108,6 +114,9 @@ void build_summer(Work& work) {
     summer.bedrooms = survey.bedrooms
                           ? survey.bedrooms->value
                           : static_cast<int>(ledger.take(DefaultId::bedrooms, "the people in the house"));
+    if (survey.other_rooms && describes_lived_in_room(survey))
+        summer.lived_in_share =
+            ledger.take(DefaultId::lived_in_share, "what people and kitchen give off among the rooms");
     summer.moisture = moisture(work);
     summer.supply = units::Temperature(ledger.take(DefaultId::cooling_supply, "the supply air in summer"));
     if (summer.supply >= summer.indoor && survey.site.summer_indoor)

@@ -19,6 +19,8 @@ enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 // temperature.
 enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch };
 enum class RoomUse { kitchen, living, bedroom, bath, other };
+// Where people sit, cook and leave the lamps on.
+constexpr bool is_lived_in(RoomUse use) { return use == RoomUse::kitchen || use == RoomUse::living; }
 enum class LeakageClass { tight, good, average, leaky, very_leaky };
 
 template <class E>

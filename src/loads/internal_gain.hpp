@@ -4,8 +4,10 @@
 //     moisture = 20 + 0.22 x floor area + 12 x people
 //
 // Source: ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 30-32. Unchanged: for the whole house, and then all
-// of the heat to kitchen and living rooms, here by their floor area. Where the sheet describes neither, it
-// stays with the rooms not described; where there are none, it goes to all rooms by floor area. Symbols: W,
+// of the heat to kitchen and living rooms, here by their floor area. Where rooms are not described, some of
+// these are such rooms too: together they have at least their usual share of the house's floor. Where the
+// sheet describes neither, it stays with the rooms not described; where there are none, it goes to all rooms
+// by floor area. Symbols: W,
 // m2; people: one more than bedrooms. Range: a household. Accuracy: +-30 % (estimate).
 #pragma once
 

@@ -12,6 +12,36 @@ double figure_of(double value) {
     return std::strtod(fmt::format("{:.9g}", value).c_str(), nullptr);
 }
 
+const char* unit_of(house::WrittenAs written) {
+    using enum house::WrittenAs;
+    switch (written) {
+        case temperature:
+        case temperature_difference:
+            return "K";
+        case degrees:
+            return "deg";
+        case moisture:
+            return "kg/kg";
+        case length:
+            return "m";
+        case pressure:
+            return "Pa";
+        case u_factor:
+            return "W/m2.K";
+        case r_value:
+            return "m2.K/W";
+        case percent_per_1000_ft:
+            return "1/m";
+        case leakage:
+            return "cm2/m2";
+        case percent:
+        case times:
+        case whole_number:
+            break;
+    }
+    return "1";
+}
+
 const char* word_of(questions::Verdict verdict) {
     switch (verdict) {
         case questions::Verdict::yes:

@@ -2,6 +2,7 @@
 // of a sum may differ by machine. A figure that is not finite is written null.
 #pragma once
 
+#include "house/defaults.hpp"
 #include "questions/verdict.hpp"
 #include "units/quantity.hpp"
 #include "units/unit.hpp"
@@ -17,6 +18,7 @@ inline double celsius(units::Temperature temperature) {
     return figure_of(units::unit::in_celsius(temperature));
 }
 
+const char* unit_of(house::WrittenAs written);    // of a default in SI; "1" for a ratio
 const char* word_of(questions::Verdict verdict);  // "probably not"
 
 }  // namespace report

@@ -176,6 +176,20 @@ TEST(Gain, internal_gain_goes_to_kitchen_and_living_rooms_else_to_the_rooms_not_
     EXPECT_EQ(internal_share(house, house.rooms[0]), 0);
 }
 
+TEST(Gain, living_rooms_not_described_take_their_part_of_the_internal_gain) {
+    house::House house = a_house::bare();
+    house.summer = house::Summer{};
+    house.summer->lived_in_share = 0.5;
+    house::Room& living = a_house::add_room(house, "living room");
+    living.use = house::RoomUse::living;
+    const units::Area own = living.floor_area();
+    house.other_rooms = house::OtherRooms{};
+    house.other_rooms->floor_area = 9 * own;
+    EXPECT_NEAR(internal_share(house, house.rooms[0]), 1 / (0.5 * 10), 1e-12);
+    house.other_rooms->floor_area = 0.5 * own;  // more than half the house is this room
+    EXPECT_EQ(internal_share(house, house.rooms[0]), 1);
+}
+
 TEST(Gain, a_humid_day_brings_moisture_and_a_dry_one_takes_no_credit) {
     house::House house = a_house::bare(20, 0);
     house.air_leakage = 5.6;

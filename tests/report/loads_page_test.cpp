@@ -110,10 +110,14 @@ TEST(LoadsPage, of_one_room_tells_that_room) {
 }
 
 TEST(LoadsPage, speaks_of_cooling_only_where_there_is_some) {
-    EXPECT_FALSE(note(report::loads_page(loads_of(bath_sheet()), {}), "cooling"));
-    EXPECT_TRUE(
-        note(report::loads_page(loads_of(with(bath_sheet(), "kind = \"none\"", "kind = \"coil\"")), {}),
-             "cooling"));
+    EXPECT_FALSE(note(report::loads_page(loads_of(bath_sheet()), {}), "in summer"));
+    const Page cooled = report::loads_page(loads_of(cooled_bath_sheet()), {});
+    EXPECT_TRUE(note(cooled, "in summer"));
+    ASSERT_EQ(cooled.tables.size(), 6u);
+    EXPECT_THAT(
+        report::with_plain_spaces(cooled.tables[3].title),
+        testing::MatchesRegex("The bath gains [0-9,]+ Btu/h .* at 75 F on a 88 F day. Cooling needs at "
+                              "least [0-9]+ cfm of supply air at the coil's 58 F; .*"));
 }
 
 }  // namespace

@@ -222,17 +222,6 @@ TEST(BranchPage, with_all_assumptions_lists_every_one) {
     EXPECT_EQ(note(page, "assumed")->lines.size(), answer.weighed.weights.size() + 1);
 }
 
-TEST(LoadsPage, speaks_of_cooling_only_where_there_is_some) {
-    EXPECT_FALSE(note(report::loads_page(loads_of(bath_sheet()), {}), "in summer"));
-    const Page cooled = report::loads_page(loads_of(cooled_bath_sheet()), {});
-    EXPECT_TRUE(note(cooled, "in summer"));
-    ASSERT_EQ(cooled.tables.size(), 6u);
-    EXPECT_THAT(
-        report::with_plain_spaces(cooled.tables[3].title),
-        testing::MatchesRegex("The bath gains [0-9,]+ Btu/h .* at 75 F on a 88 F day. Cooling needs at "
-                              "least [0-9]+ cfm of supply air at the coil's 58 F; .*"));
-}
-
 TEST(CheckPage, lists_every_assumption_with_its_basis) {
     const auto answer = check_of(bath_sheet());
     const Page page = report::check_page(answer, {});

@@ -1,0 +1,114 @@
+// The answer of `branch` as JSON.
+#include "report/json.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include "report/cautions.hpp"
+#include "report/json_parts.hpp"
+
+namespace report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json shape_of(const house::Shape& shape) {
+    if (const auto* round = std::get_if<house::Round>(&shape))
+        return {{"kind", "round"}, {"diameter_m", si(round->diameter)}};
+    const auto& flat = std::get<house::Rectangular>(shape);
+    return {{"kind", "rectangular"}, {"width_m", si(flat.width)}, {"height_m", si(flat.height)}};
+}
+
+Json trial_of(const questions::BranchTrial& trial) {
+    const bool possible = trial.needs.has_value();
+    return {{"pipe", shape_of(trial.pipe)},
+            {"needs_m3_s", possible ? Json(si(trial.needs->airflow)) : Json(nullptr)},
+            {"needs_kg_s", possible ? Json(si(trial.needs->flow)) : Json(nullptr)},
+            {"arrives_at_its_need_C", possible ? Json(celsius(trial.needs->arrival)) : Json(nullptr)},
+            {"carries_m3_s", si(trial.carries)},
+            {"arrives_C", celsius(trial.arrives)},
+            {"reaches_C", celsius(trial.reaches)},
+            {"speed_m_s", si(trial.speed)},
+            {"speed_at_its_need_m_s", possible ? Json(si(trial.speed_needed)) : Json(nullptr)},
+            {"friction_rate_Pa_m", si(trial.rate)},
+            {"quiet", trial.quiet},
+            {"holds", trial.holds()}};
+}
+
+Json path_of(const ducts::Path& path, const house::House& house) {
+    Json pieces = Json::array();
+    for (const ducts::PathPiece& piece : path.pieces)
+        pieces.push_back(
+            {{"duct",
+              piece.duct < 0 ? Json(nullptr) : Json(house.ducts[static_cast<std::size_t>(piece.duct)].name)},
+             {"length_m", si(piece.length)},
+             {"fittings_as_length_m", si(piece.equivalent)}});
+    return {{"total_m", si(path.total())}, {"pieces", pieces}};
+}
+
+Json budget_of(const ducts::FrictionRateBudget& budget, const house::House& house) {
+    Json taken = Json::array();
+    for (const ducts::PressureLoss& part : budget.taken)
+        taken.push_back({{"name", part.name}, {"loss_Pa", si(part.loss)}});
+    return {{"external_static_pressure_Pa", si(budget.external_static)},
+            {"taken", taken},
+            {"available_static_pressure_Pa", si(budget.available)},
+            {"longest_supply", path_of(budget.supply, house)},
+            {"longest_return", path_of(budget.return_side, house)},
+            {"total_effective_length_m", si(budget.total_effective_length)},
+            {"friction_rate_Pa_m", si(budget.rate)}};
+}
+
+Json branch_figures(const std::vector<double>& figures) {
+    using enum questions::BranchFigure;
+    const auto at = [&](questions::BranchFigure figure) { return figures[static_cast<std::size_t>(figure)]; };
+    return {{"needs_m3_s", figure_of(at(needs))},
+            {"carries_m3_s", figure_of(at(carries))},
+            {"margin_m3_s", figure_of(at(margin))},
+            {"reaches_C", celsius(units::Temperature(at(reaches)))}};
+}
+
+Json cooler_of(const std::optional<questions::AtHouseTemperature>& cooler) {
+    if (!cooler) return nullptr;
+    return {{"temperature_C", celsius(cooler->temperature)},
+            {"choice", trial_of(cooler->choice)},
+            {"electric_heater_W", si(cooler->electric)}};
+}
+
+Json branch_answer(const questions::BranchAnswer& answer) {
+    const questions::BranchSizing& sizing = answer.sizing;
+    const questions::BranchSetting& setting = sizing.setting;
+    const auto room = static_cast<std::size_t>(setting.asked.room.index);
+    Json trials = Json::array();
+    for (const questions::BranchTrial& trial : sizing.trials) trials.push_back(trial_of(trial));
+    return {{"verdict", word_of(answer.verdict)},
+            {"outlet", answer.outlet.name},
+            {"room", loss_of<Json>(setting.loss.rooms[room], answer.house)},
+            {"supply_outlets_in_room", setting.outlets_in_room},
+            {"asked_of_this_outlet_W", si(setting.asked.total)},
+            {"loss_before_W", answer.loss_before ? Json(si(*answer.loss_before)) : Json(nullptr)},
+            {"sized_here", sizing.to_size},
+            {"chosen", sizing.chosen},
+            {"trials", trials},
+            {"at_house_temperature", cooler_of(answer.cooler)},
+            {"on_time", on_time_of<Json>(setting.on_time)},
+            {"blower_m3_s", si(setting.blower.airflow)},
+            {"supply_C", celsius(setting.supply.temperature)},
+            {"friction_rate", budget_of(sizing.budget, answer.house)}};
+}
+
+}  // namespace
+
+std::string branch_json(const questions::BranchAnswer& answer) {
+    using enum questions::BranchFigure;
+    Json json = document<Json>("branch");
+    json["answer"] = branch_answer(answer);
+    json["range"] = {{"needs_m3_s", range_of<Json>(answer.range(needs))},
+                     {"carries_m3_s", range_of<Json>(answer.range(carries))},
+                     {"margin_m3_s", range_of<Json>(answer.range(margin))},
+                     {"reaches_C", range_in_celsius<Json>(answer.range(reaches))}};
+    json["assumptions"] = assumptions_of<Json>(answer.weighed, branch_figures);
+    json["cautions"] = cautions(answer.house);
+    return text_of(json);
+}
+
+}  // namespace report
