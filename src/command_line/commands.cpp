@@ -32,7 +32,10 @@ Sheet read_sheet(const std::string& file) {
 }
 
 int print_mistakes(const Options& options, const Sheet& sheet) {
-    print_error(report::mistakes_text(options.file, sheet.text, sheet.check.mistakes, paper_of_errors()));
+    if (options.json)
+        print(report::check_json(sheet.check));
+    else
+        print_error(report::mistakes_text(options.file, sheet.text, sheet.check.mistakes, paper_of_errors()));
     return wrong;
 }
 
@@ -45,6 +48,16 @@ report::PageOptions page_options(const Options& options) { return {options.syste
 
 void print_page(const report::Page& page) { print(report::text(page, paper_of_output())); }
 
+// Why there is no answer: for people on the error output, for programs as a document like any other.
+int print_no_answer(const Options& options, const house::CannotAnswer& trouble, const std::string& said,
+                    int status) {
+    if (options.json)
+        print(report::no_answer_json(trouble.what(), trouble.place()));
+    else
+        print_error(at(options, trouble.place()) + ": " + said + trouble.what() + "\n");
+    return status;
+}
+
 // Reads and checks the sheet, then lets `answer` print its answer; turns "no answer" into its exit status.
 template <class Answer>
 int with_sheet(const Options& options, Answer answer) {
@@ -53,11 +66,9 @@ int with_sheet(const Options& options, Answer answer) {
     try {
         return answer(sheet);
     } catch (const house::AskedWrongly& e) {
-        print_error(at(options, e.place()) + ": " + e.what() + "\n");
-        return wrong;
+        return print_no_answer(options, e, "", wrong);
     } catch (const house::CannotAnswer& e) {
-        print_error(at(options, e.place()) + ": no answer was found: " + e.what() + "\n");
-        return no_solution;
+        return print_no_answer(options, e, "no answer was found: ", no_solution);
     }
 }
 
@@ -94,13 +105,12 @@ int loads(const Options& options) {
 int check(const Options& options) {
     const Sheet sheet = read_sheet(options.file);
     const bool right = sheet.check.mistakes.empty();
+    if (!right) return print_mistakes(options, sheet);
     if (options.json)
         print(report::check_json(sheet.check));
-    else if (right)
-        print_page(report::check_page(sheet.check, page_options(options)));
     else
-        print_mistakes(options, sheet);
-    return right ? yes : wrong;
+        print_page(report::check_page(sheet.check, page_options(options)));
+    return yes;
 }
 
 int start(const Options& options) {

@@ -50,7 +50,7 @@ DesignBlower design_blower(const house::Blower& blower, units::Power output, con
     design.external_static = blower.external_static;
     if (const auto* measured = std::get_if<units::Airflow>(&blower.known_by)) {
         design.airflow = *measured;
-        if (!blower.points.empty())
+        if (!blower.points.empty() && !blower.static_measured)
             design.external_static = lighter * static_pressure_at(blower.points, *measured);
     } else if (const auto* external_static = std::get_if<units::Pressure>(&blower.known_by)) {
         if (blower.points.empty())

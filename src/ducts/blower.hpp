@@ -1,7 +1,7 @@
 // The airflow and external static pressure that the friction-rate plan starts from.
 //
 // In this order: a measured airflow; the maker's table read at the external static pressure; the heater's
-// temperature rise (airflow = output / (density x specific heat x rise)). Table pressures hold at sea-level
+// temperature rise (airflow = rated output / (density x specific heat x rise)). Table pressures hold at sea-level
 // density and scale with density at the same airflow (fan laws). Between the table's points linear; beyond
 // its ends the end slope, never below zero. What the whole network really lets the blower move is another
 // question.

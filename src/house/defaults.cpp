@@ -73,6 +73,10 @@ constexpr DefaultRow rows[] = {
     {heater_efficiency, "efficiency of the heater", 0.80, 0.70, 0.92, percent, "common practice"},
     {output_lost_per_metre, "output a gas heater loses with elevation", 0.04 / (1000 * foot), 0,
      0.05 / (1000 * foot), percent_per_1000_ft, "NFPA 54 (memory)"},
+    {output_lost_per_kelvin, "output a heat pump loses with each degree of cold below 47 F", 0.024, 0.010,
+     0.030, percent_per_degree,
+     "60 % left at 17 F, half that fall for one built for the cold; 47 and 17 F are where makers rate them; "
+     "common practice"},
     {rise_position, "temperature rise, place within the nameplate's range", 0.5, 0.15, 0.85, percent,
      "common practice"},
     {duct_loss, "heat the ducts lose outside the rooms", 0.15, 0.05, 0.25, percent,

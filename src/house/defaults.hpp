@@ -42,6 +42,7 @@ enum class DefaultId {
     heater_on_time,
     heater_efficiency,
     output_lost_per_metre,
+    output_lost_per_kelvin,
     rise_position,
     duct_loss,
     external_static,
@@ -79,6 +80,7 @@ enum class WrittenAs {
     r_value,
     percent,
     percent_per_1000_ft,
+    percent_per_degree,
     times,
     whole_number,
     leakage

@@ -1,5 +1,7 @@
 #include "house/house.hpp"
 
+#include <algorithm>
+
 namespace house {
 
 const Duct* House::duct(DuctId id) const {
@@ -11,6 +13,14 @@ const Duct* House::duct(DuctId id) const {
 bool House::is_supply(const Outlet& outlet) const {
     const Duct* feeds = duct(outlet.duct);
     return feeds && feeds->side == DuctSide::supply;
+}
+
+bool House::lacks_a_storey() const {
+    if (other_rooms) return false;
+    for (int storey = 1; storey <= storeys; ++storey)
+        if (std::none_of(rooms.begin(), rooms.end(), [&](const Room& room) { return room.storey == storey; }))
+            return true;
+    return false;
 }
 
 }  // namespace house

@@ -16,6 +16,7 @@
 #include "house/survey.hpp"
 #include "house/words.hpp"
 #include "units/quantity.hpp"
+#include "units/unit.hpp"
 
 namespace house {
 
@@ -94,12 +95,15 @@ struct OtherRooms {
 // --- the machine
 // -----------------------------------------------------------------------------------------------------
 
+inline constexpr units::Temperature heat_pump_rating = units::unit::fahrenheit(47);  // of its plate output
+
 struct Heater {
     HeaterKind kind = HeaterKind::unknown;
     // Output at sea level, or, where nothing of the heater is known, the share of time it is on in the design
     // night.
     std::variant<units::Power, double> capacity;
-    double output_lost_per_metre = 0;  // of elevation: thinner air burns less gas; 0 where it does not apply
+    double output_lost_per_metre = 0;   // of elevation: thinner air burns less gas; 0 where it does not apply
+    double output_lost_per_kelvin = 0;  // of cold, a heat pump's below its rating; 0 where it does not apply
     units::TemperatureDifference least_rise, most_rise;  // nameplate
     units::Pressure max_static;     // nameplate external static pressure; 0 where not given
     double duct_loss = 0;           // heat the ducts lose outside the rooms, as a share of the rooms' loss
@@ -112,6 +116,7 @@ struct Blower {
     // heater.
     std::variant<units::Airflow, units::Pressure, units::TemperatureDifference> known_by;
     units::Pressure external_static;  // used where no table gives it
+    bool static_measured = false;
 };
 
 struct Device {
@@ -211,6 +216,8 @@ struct House {
     const Room& room(RoomId id) const { return rooms[static_cast<std::size_t>(id.index)]; }
     const Duct* duct(DuctId id) const;  // nullptr where this house does not have it
     bool is_supply(const Outlet& outlet) const;
+    // Some storey has no room and nothing stands for the rest: rooms may have been forgotten.
+    bool lacks_a_storey() const;
 };
 
 }  // namespace house

@@ -17,30 +17,56 @@ std::pair<units::TemperatureDifference, units::TemperatureDifference> usual_rise
     return {40 * fahrenheit_degree, 70 * fahrenheit_degree};
 }
 
+// What the plate says: its output, or its input times the efficiency.
+units::Power plate_output(Work& work, const SurveyHeater& written, HeaterKind kind) {
+    const Given<units::Power>& stated = written.output ? *written.output : *written.input;
+    Ledger& ledger = work.ledger;
+    if (stated.value.si() <= 0) ledger.blame(stated.place, "a heater gives more than nothing");
+    if (!written.output && kind == HeaterKind::heat_pump)
+        ledger.blame(stated.place, "the input of a heat pump does not tell what it gives",
+                     "write cold_output = ..., what it gives at the design night's temperature, from the "
+                     "maker's table; or output = ..., from its plate");
+    const bool all_becomes_heat = written.output || (kind == HeaterKind::electric && !written.efficiency);
+    if (all_becomes_heat) return stated.value;
+    if (written.efficiency && written.efficiency->value <= 0)
+        ledger.blame(written.efficiency->place, "an efficiency is above zero");
+    return ledger.or_default(written.efficiency, DefaultId::heater_efficiency, "the heater") * stated.value;
+}
+
 void build_capacity(Work& work, const SurveyHeater& written, Heater& heater) {
     Ledger& ledger = work.ledger;
-    const Maybe<units::Power>& stated = written.output ? written.output : written.input;
-    if (!stated) {
+    if (written.cold_output && heater.kind != HeaterKind::heat_pump)
+        ledger.blame(written.cold_output->place, "only a heat pump gives less in the cold",
+                     "write output = ..., or kind = \"heat pump\"");
+    if (written.cold_output) {
+        heater.capacity = written.cold_output->value;
+        return;
+    }
+    if (!written.output && !written.input) {
         heater.capacity = ledger.take(DefaultId::heater_on_time, "a heater of unknown output");
         return;
     }
-    if (stated->value.si() <= 0) ledger.blame(stated->place, "a heater gives more than nothing");
-    if (!written.output && heater.kind == HeaterKind::heat_pump)
-        ledger.blame(
-            stated->place, "the input of a heat pump does not tell what it gives",
-            "write its output at the design night's temperature, from the maker's table: output = ...");
-    const bool all_becomes_heat =
-        written.output || (heater.kind == HeaterKind::electric && !written.efficiency);
-    const double efficiency =
-        all_becomes_heat ? 1.0
-                         : ledger.or_default(written.efficiency, DefaultId::heater_efficiency, "the heater");
-    if (written.efficiency && written.efficiency->value <= 0)
-        ledger.blame(written.efficiency->place, "an efficiency is above zero");
-    heater.capacity = efficiency * stated->value;
+    heater.capacity = plate_output(work, written, heater.kind);
     const bool burns = heater.kind == HeaterKind::furnace || heater.kind == HeaterKind::unknown;
     const bool adjusted = written.adjusted_for_elevation && written.adjusted_for_elevation->value;
     if (burns && !adjusted && work.house.site.elevation > 2000 * units::unit::foot)
         heater.output_lost_per_metre = ledger.take(DefaultId::output_lost_per_metre, "the heater");
+    if (heater.kind == HeaterKind::heat_pump && work.house.site.winter_outdoor < heat_pump_rating)
+        heater.output_lost_per_kelvin = ledger.take(DefaultId::output_lost_per_kelvin,
+                                                    "the heat pump, whose plate tells its output at 47 F");
+}
+
+// Ducts that all run where it is heated lose nothing that is lost.
+bool all_ducts_run_in_heated_rooms(const Survey& survey) {
+    const auto in_heated_rooms = [](const SurveyDuct& duct) {
+        return duct.runs_in && duct.runs_in->value == Space::heated_rooms;
+    };
+    return !survey.ducts.empty() && std::all_of(survey.ducts.begin(), survey.ducts.end(), in_heated_rooms);
+}
+
+double duct_loss(Work& work, const SurveyHeater& written) {
+    if (!written.duct_loss && all_ducts_run_in_heated_rooms(work.survey)) return 0;
+    return work.ledger.or_default(written.duct_loss, DefaultId::duct_loss, "the whole duct system");
 }
 
 void build_heater(Work& work) {
@@ -58,7 +84,7 @@ void build_heater(Work& work) {
     if (written.max_static && heater.max_static.si() <= 0)
         work.ledger.blame(written.max_static->place, "a nameplate static pressure is above zero",
                           "as \"0.50 in.wc\"");
-    heater.duct_loss = work.ledger.take(DefaultId::duct_loss, "the whole duct system");
+    heater.duct_loss = duct_loss(work, written);
     if (written.shares_space_with) heater.shares_space_with = written.shares_space_with->value;
 }
 
@@ -91,11 +117,17 @@ void build_blower(Work& work) {
     const units::Pressure usual_plate = 0.50 * inch_wc;  // common practice
     const bool plate = heater.max_static.si() > 0;
     const bool needs_static = blower.points.empty() || !written.measured;
-    if (needs_static)
+    blower.static_measured = written.external_static.has_value();
+    if (blower.static_measured)
+        blower.external_static = written.external_static->value;
+    else if (needs_static)
         blower.external_static = work.ledger.take(DefaultId::external_static,
                                                   plate ? "the blower, nameplate as read"
                                                         : "the blower, nameplate not read: 0.50 in.wc") *
                                  (plate ? heater.max_static : usual_plate);
+    if (written.external_static && blower.external_static.si() <= 0)
+        work.ledger.blame(written.external_static->place, "a blower that runs makes some static pressure",
+                          "measure before and after the heater and its blower: static = \"0.55 in.wc\"");
     if (written.measured) {
         blower.known_by = written.measured->value;
         if (written.measured->value.si() <= 0)

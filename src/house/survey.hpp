@@ -108,8 +108,8 @@ struct SurveyOtherRooms {
 struct SurveyHeater {
     Place place;
     Maybe<HeaterKind> kind;
-    Maybe<units::Power> input, output;
-    Maybe<double> efficiency;
+    Maybe<units::Power> input, output, cold_output;  // cold_output: on the design night
+    Maybe<double> efficiency, duct_loss;
     Maybe<std::pair<units::TemperatureDifference, units::TemperatureDifference>> rise;
     Maybe<units::Pressure> max_static;
     Maybe<bool> adjusted_for_elevation;
@@ -125,6 +125,7 @@ struct SurveyBlower {
     Place place;
     std::vector<Given<BlowerPoint>> points;
     Maybe<units::Airflow> measured;
+    Maybe<units::Pressure> external_static;  // as measured, while the heater runs
     std::vector<Given<DeviceKind>> includes;
 };
 

@@ -9,20 +9,35 @@ namespace loads {
 namespace {
 
 constexpr units::Length derated_above = 2000 * units::unit::foot;
+constexpr double least_left_in_the_cold = 0.25;
 
-double share_left(const house::Heater& heater, units::Length elevation) {
+double left_by_elevation(const house::Heater& heater, units::Length elevation) {
     if (elevation <= derated_above) return 1;
     return std::max(0.0, 1 - heater.output_lost_per_metre * (elevation / units::unit::metre));
 }
 
+double left_by_cold(const house::Heater& heater, units::Temperature outdoor) {
+    const double colder = (house::heat_pump_rating - outdoor) / units::unit::kelvin;
+    if (colder <= 0 || heater.output_lost_per_kelvin <= 0) return 1;
+    return std::max(least_left_in_the_cold, 1 - heater.output_lost_per_kelvin * colder);
+}
+
 }  // namespace
 
-units::Power heater_output(const house::Heater& heater, const house::Site& site, units::Power house_loss) {
+double share_of_plate(const house::Heater& heater, const house::Site& site) {
+    return left_by_elevation(heater, site.elevation) * left_by_cold(heater, site.winter_outdoor);
+}
+
+units::Power rated_output(const house::Heater& heater, const house::Site& site, units::Power house_loss) {
     if (const auto* plate = std::get_if<units::Power>(&heater.capacity))
-        return share_left(heater, site.elevation) * *plate;
+        return left_by_elevation(heater, site.elevation) * *plate;
     const double share_of_time = std::get<double>(heater.capacity);
     if (share_of_time <= 0) throw house::CannotAnswer({}, "a heater that is never on heats nothing");
     return house_loss * (1 + heater.duct_loss) / share_of_time;
+}
+
+units::Power heater_output(const house::Heater& heater, const house::Site& site, units::Power house_loss) {
+    return left_by_cold(heater, site.winter_outdoor) * rated_output(heater, site, house_loss);
 }
 
 OnTime on_time(const house::House& house, const HouseHeatLoss& loss) {

@@ -1,10 +1,13 @@
 // What the heater gives, how long it is on in the design night, and how warm the air it sends out is.
 //
 //     output  = nameplate output x (1 - loss per metre x elevation), gas furnaces above 2,000 ft
+//     output  = nameplate output x (1 - loss per degree x (47 F - outdoors)), heat pumps, at least a quarter
 //     on-time = heat loss of the house x (1 + duct loss) / output
 //     supply  = return + output / (mass flow x specific heat)
 //
 // Source: NFPA 54 for the elevation (4 % a 1,000 ft, counted from the sea); steady heat balance for the rest.
+// A heat pump's plate tells its output at 47 F outdoors; the fall is linear, its slope common practice, a
+// quarter the least any keeps; what it gives on the design night is better read from the maker's table.
 // Where nothing of the heater is known, its share of time on is taken and the output follows from that.
 // While it is on, a room receives mass flow x specific heat x (arrival - room); over the night, on-time times
 // that. Doubling the output at the same airflow halves the on-time and leaves the steady temperature of a
@@ -23,6 +26,9 @@ namespace loads {
 
 inline constexpr Method on_time_method{"on-time of the heater", "heat loss x (1 + duct loss) / output",
                                        "energy balance"};
+inline constexpr Method derating_method{
+    "output on the design night", "nameplate output x share left",
+    "NFPA 54 by elevation (memory); a heat pump by cold, common practice"};
 inline constexpr Method supply_method{"supply temperature", "return + output / (mass flow x specific heat)",
                                       "energy balance"};
 inline constexpr Method cooling_need_method{"air that cools a room",
@@ -41,6 +47,10 @@ struct OnTime {
     bool holds() const { return wanted <= 1; }
 };
 
+// Of the nameplate's output, what is left at this elevation and on this night.
+double share_of_plate(const house::Heater& heater, const house::Site& site);
+// What the blower and the plate's temperature rise belong to: the output without the cold's toll.
+units::Power rated_output(const house::Heater& heater, const house::Site& site, units::Power house_loss);
 units::Power heater_output(const house::Heater& heater, const house::Site& site, units::Power house_loss);
 OnTime on_time(const house::House& house, const HouseHeatLoss& loss);
 units::Temperature supply_temperature(units::Power output, units::MassFlow flow,

@@ -37,8 +37,9 @@ const house::Outlet& only_new_outlet(const house::House& house) {
     return *only;
 }
 
-// The size as a word that tells one choice from another.
+// The size as a word that tells one choice from another; the largest pipe tried is no choice where it fails.
 std::string choice_text(const BranchTrial& trial) {
+    if (!trial.holds()) return std::string(no_pipe_holds);
     const auto* round = std::get_if<house::Round>(&trial.pipe);
     return round ? std::to_string(round->diameter.si()) : std::string();
 }

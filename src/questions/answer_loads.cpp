@@ -1,5 +1,6 @@
 #include "questions/answer_loads.hpp"
 
+#include "ducts/plenum.hpp"
 #include "house/cannot_answer.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/room_as_the_house.hpp"
@@ -24,16 +25,11 @@ HouseGains house_gains(const house::House& house, const loads::Infiltration& inf
 HouseLoads losses_and_air(house::House house) {
     HouseLoads answer;
     answer.loss = loads::house_heat_loss(house);
-    answer.on_time = loads::on_time(house, answer.loss);
-    const units::Temperature indoor = house.site.winter_indoor;
-    const units::Pressure pressure = loads::site_pressure(house.site);
-    const loads::Air return_air = loads::air_at(indoor, pressure);
-    answer.blower = ducts::design_blower(house.blower, answer.on_time.output, return_air);
-    if (answer.blower.mass_flow.si() <= 0)
-        throw house::CannotAnswer({}, "at that static pressure the blower moves no air");
-    answer.supply = loads::supply_temperature(answer.on_time.output, answer.blower.mass_flow,
-                                              return_air.specific_heat, indoor);
-    const loads::Air supply_air = loads::air_at(answer.supply, pressure);
+    const ducts::Plenum plenum = ducts::plenum(house, answer.loss);
+    answer.on_time = plenum.on_time;
+    answer.blower = plenum.blower;
+    answer.supply = plenum.supply.temperature;
+    const loads::Air& supply_air = plenum.supply_air;
     for (const loads::RoomHeatLoss& room : answer.loss.rooms) {
         RoomAir air;
         const units::TemperatureDifference warmer = answer.supply - room.inside;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "ducts/friction.hpp"
+#include "ducts/plenum.hpp"
 #include "ducts/size_duct.hpp"
 #include "ducts/stock_sizes.hpp"
 #include "house/cannot_answer.hpp"
@@ -126,24 +127,16 @@ BranchSetting branch_setting(const house::House& house, house::OutletId outlet) 
     BranchSetting setting;
     setting.outlet = position_of(house, outlet);
     const house::RoomId room = house.outlets[static_cast<std::size_t>(setting.outlet)].room;
-    const units::Temperature indoor = house.site.winter_indoor;
-    const units::Pressure pressure = loads::site_pressure(house.site);
     setting.loss = loads::house_heat_loss(house);
     setting.outlets_in_room = std::max(1, supply_outlets_in(house, room));
     setting.asked =
         part_of(setting.loss.rooms[static_cast<std::size_t>(room.index)], setting.outlets_in_room);
-    setting.on_time = loads::on_time(house, setting.loss);
-    setting.return_air = loads::air_at(indoor, pressure);
-    setting.blower = ducts::design_blower(house.blower, setting.on_time.output, setting.return_air);
-    if (setting.blower.mass_flow.si() <= 0)
-        throw house::CannotAnswer({}, "at that static pressure the blower moves no air");
-    const units::SpecificHeat cp = setting.return_air.specific_heat;
-    setting.supply = {loads::supply_temperature(setting.on_time.output, setting.blower.mass_flow, cp, indoor),
-                      cp, pressure, setting.on_time.share};
-    if (setting.supply.temperature > units::unit::celsius(90))
-        throw house::CannotAnswer(
-            {}, "the heater would heat so little air above 194 F: check output and airflow");
-    setting.supply_air = loads::air_at(setting.supply.temperature, pressure);
+    const ducts::Plenum plenum = ducts::plenum(house, setting.loss);
+    setting.on_time = plenum.on_time;
+    setting.blower = plenum.blower;
+    setting.supply = plenum.supply;
+    setting.supply_air = plenum.supply_air;
+    setting.return_air = plenum.return_air;
     setting.flows = ducts::design_flows(house, setting.loss, setting.blower.mass_flow);
     setting.to_size = has_unsized_way(house, house.outlets[static_cast<std::size_t>(setting.outlet)]);
     // A new duct off the way, of another outlet, may be without a shape too: it takes part as the first try.

@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "ducts/airflow_that_holds.hpp"
@@ -60,6 +61,9 @@ struct BranchSizing {
     ducts::HeatWay way;                // with the chosen size
     const BranchTrial& choice() const { return trials[chosen]; }
 };
+
+// The choice, as a word, where no stock pipe holds the room.
+inline constexpr std::string_view no_pipe_holds = "none";
 
 BranchSetting branch_setting(const house::House& house, house::OutletId outlet);
 BranchTrial try_size(const house::House& house, const BranchSetting& setting,

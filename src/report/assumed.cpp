@@ -64,6 +64,9 @@ units::Written written(WrittenAs as, double value, System system) {
             return {units::decimal(100 * value, 0), "%"};
         case WrittenAs::percent_per_1000_ft:
             return loss_with_elevation(value, system);
+        case WrittenAs::percent_per_degree:
+            if (system == System::us) return {units::decimal(100 * value / 1.8, 1), "% per F"};
+            return {units::decimal(100 * value, 1), "% per K"};
         case WrittenAs::times:
             return {units::decimal(value, 2), "times"};
         case WrittenAs::whole_number:

@@ -20,6 +20,12 @@ std::string_view known_by(ducts::AirflowBasis basis) {
     return "by the temperature rise";
 }
 
+std::string_view static_known_by(const BranchView& view) {
+    const house::Blower& blower = view.answer.house.blower;
+    if (!blower.points.empty() && !blower.static_measured) return {};
+    return blower.static_measured ? " (as measured)" : " (nameplate, or as usual)";
+}
+
 // Effective lengths are sums of guesses: whole feet, tenths of a metre.
 std::string effective(units::Length length, units::System system) {
     return with_commas(units::decimal(count(length, system), system == units::System::us ? 0 : 1));
@@ -41,11 +47,10 @@ std::string available_sentence(const BranchView& view) {
     const auto result = [&](double value) {
         return figure(units::Pressure(value / unit_of(units::Pressure(), system).per_si), system);
     };
-    const bool in_the_table = !view.answer.house.blower.points.empty();
     return fmt::format("available static pressure: the blower's {}{}, at {} of return air ({}), less {}: {}",
-                       figure(budget.external_static, system),
-                       in_the_table ? "" : " (nameplate, or as usual)", figure(blower.airflow, system),
-                       known_by(blower.basis), listed(takers), closing_sum(sum, result));
+                       figure(budget.external_static, system), static_known_by(view),
+                       figure(blower.airflow, system), known_by(blower.basis), listed(takers),
+                       closing_sum(sum, result));
 }
 
 std::string rate_sentence(const BranchView& view) {

@@ -7,6 +7,7 @@
 #include "report/cautions.hpp"
 #include "report/figures.hpp"
 #include "report/pages.hpp"
+#include "report/room_words.hpp"
 #include "units/unit.hpp"
 
 namespace report {
@@ -54,10 +55,12 @@ Note before_note(const BranchView& view) {
 
 std::string chosen_at(const questions::Asked& end, const BranchView& view, std::string_view which) {
     if (!view.sizing().to_size || end.choice.empty()) return {};
+    if (end.choice == questions::no_pipe_holds)
+        return view.choice().holds() ? fmt::format("no stock pipe does it at the {} end", which) : "";
     double metres = 0;
     std::from_chars(end.choice.data(), end.choice.data() + end.choice.size(), metres);
     const std::string there = shape_text(house::Round{units::Length(metres)}, view.system);
-    if (there == shape_text(view.choice().pipe, view.system)) return {};
+    if (view.choice().holds() && there == shape_text(view.choice().pipe, view.system)) return {};
     return fmt::format("{} pipe would be chosen at the {} end", with_article(there), which);
 }
 
@@ -84,6 +87,11 @@ Effect effect_of(const questions::Weight& weight, const BranchView& view) {
     return effect;
 }
 
+Note partial_note(const BranchView& view) {
+    if (!view.answer.house.lacks_a_storey()) return {};
+    return {"whole house", {rooms_forgotten(view.answer.house)}};
+}
+
 Note which_air(const BranchView& view) {
     return {"which air",
             {fmt::format("every {} here is supply air as it leaves the register, unless return air is "
@@ -106,13 +114,14 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
     Page page;
     page.headline = branch_headline(view);
     page.verdict = branch_verdict(view);
-    page.tables.push_back(branch_table(view));
+    if (!view.no_pressure()) page.tables.push_back(branch_table(view));
     const Note assumed = assumed_note(
         answer.weighed, [&](const questions::Weight& weight) { return effect_of(weight, view); },
         options.system, options.all_assumptions);
     for (Note& note : std::vector<Note>{{"would help", what_would_help(view)},
                                         why_it_needs(view),
                                         heater_note(view),
+                                        partial_note(view),
                                         cooler_note(view),
                                         before_note(view),
                                         friction_rate_note(view),

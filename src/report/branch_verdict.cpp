@@ -57,6 +57,9 @@ std::string stops(units::Temperature reached, const BranchView& view) {
 
 std::string falls_short(const BranchView& view) {
     const BranchTrial& choice = view.choice();
+    if (view.no_pressure())
+        return "the blower's pressure is used up before the ducts, so no size of pipe can be told; see "
+               "friction rate for what to mend first";
     const std::string night = on_the_night(view), wanted = figure(view.wanted(), view.system);
     if (const auto& on_time = view.sizing().setting.on_time; !on_time.holds())
         return fmt::format(
@@ -90,6 +93,20 @@ std::string smaller_pipes(const BranchView& view) {
     return sentences;
 }
 
+std::string need_words(const BranchView& view, bool with_unit = false) {
+    const BranchTrial& choice = view.choice();
+    if (!choice.needs)
+        return fmt::format("; no airflow through it holds the {} at {}", view.room(),
+                           figure(view.wanted(), view.system));
+    if (choice.needs->airflow.si() <= 0)
+        return fmt::format("; the {} needs none {}: what surrounds it keeps it warm", view.room(),
+                           on_the_night(view));
+    return fmt::format(
+        "; {} {} ({})", who_needs(view),
+        with_unit ? figure(choice.needs->airflow, view.system) : number(choice.needs->airflow, view.system),
+        span<units::Airflow>(view.answer.range(questions::BranchFigure::needs), view.system));
+}
+
 }  // namespace
 
 std::string branch_headline(const BranchView& view) {
@@ -99,14 +116,13 @@ std::string branch_headline(const BranchView& view) {
                                 : view.largest_fails()
                                     ? "the largest branch pipe, " + with_article(duct) + ","
                                     : with_article(duct);
+    if (view.no_pressure())
+        return fmt::format("{}: nothing drives air through the way to {}{}", view.room(), where_it_ends(view),
+                           need_words(view, true));
     const std::string carries =
         fmt::format("{}: {} from {} to {} carries {} of supply air at the friction rate", view.room(),
                     subject, where_it_begins(view), where_it_ends(view), figure(choice.carries, view.system));
-    if (!choice.needs)
-        return fmt::format("{}; no airflow through it holds the {} at {}", carries, view.room(),
-                           figure(view.wanted(), view.system));
-    return fmt::format("{}; {} {} ({})", carries, who_needs(view), number(choice.needs->airflow, view.system),
-                       span<units::Airflow>(view.answer.range(questions::BranchFigure::needs), view.system));
+    return carries + need_words(view);
 }
 
 std::string branch_verdict(const BranchView& view) {
@@ -134,7 +150,7 @@ std::vector<std::string> what_would_help(const BranchView& view) {
                               : "leave the new duct's shape out of the sheet, and it is sized here");
     if (!choice.quiet)
         help.emplace_back("two runs with a register each: each carries half, and neither is heard");
-    else if (view.largest_fails())
+    else if (view.largest_fails() && !view.no_pressure())
         help.emplace_back("a bigger branch is not to be had: two runs, or less heat loss in the room");
     return help;
 }

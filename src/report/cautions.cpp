@@ -27,6 +27,22 @@ bool adds_a_duct(const house::House& house) {
                        [](const house::Duct& duct) { return duct.state == house::State::added; });
 }
 
+bool is_damp(const house::Room& room) {
+    const auto is_called = [&](const char* word) { return room.name.find(word) != std::string::npos; };
+    return room.use == house::RoomUse::bath || room.use == house::RoomUse::kitchen || is_called("bath") ||
+           is_called("kitchen");
+}
+
+std::string damp_return(const house::House& house) {
+    for (const house::Outlet& outlet : house.outlets) {
+        const house::Room& room = house.room(outlet.room);
+        if (!house.is_supply(outlet) && is_damp(room))
+            return "moisture: the return in the " + room.name +
+                   " spreads its damp and smells through the house; codes as a rule forbid it there";
+    }
+    return {};
+}
+
 bool names_asbestos(const house::House& house) {
     for (const house::Room& room : house.rooms)
         for (const house::Surface& surface : room.surfaces)
@@ -56,7 +72,7 @@ std::vector<std::string> cautions(const house::House& house) {
             "structure: no joist, stud or header is notched or bored for a duct unless your code's limits or "
             "an "
             "engineer allow it");
-    for (std::string caution : {combustion_air(house.heater), old_materials(house)})
+    for (std::string caution : {combustion_air(house.heater), damp_return(house), old_materials(house)})
         if (!caution.empty()) list.push_back(std::move(caution));
     list.emplace_back(
         "local codes and licensed practice decide what may be built; this is a calculation, and no "

@@ -16,6 +16,8 @@ namespace report {
 
 std::string branch_json(const questions::BranchAnswer& answer);
 std::string loads_json(const questions::LoadsAnswer& answer);
+// Of any question that has no answer: why, and where in the sheet (line 0: nowhere in particular).
+std::string no_answer_json(const std::string& why, house::Place place);
 // What `start` wrote, and where.
 std::string start_json(const std::string& file);
 // With mistakes too: a wrong sheet is an answer of this question.

@@ -34,6 +34,17 @@ std::string start_json(const std::string& file) {
     return text_of(json);
 }
 
+std::string no_answer_json(const std::string& why, house::Place place) {
+    Json json = document<Json>("none");
+    json["answer"] = nullptr;
+    json["why"] = why;
+    json["place"] = place.line == 0 ? Json(nullptr) : place_of(place);
+    json["range"] = nullptr;
+    json["assumptions"] = Json::array();
+    json["cautions"] = Json::array();
+    return text_of(json);
+}
+
 std::string check_json(const questions::CheckAnswer& answer) {
     const bool right = answer.mistakes.empty();
     Json mistakes = Json::array(), assumptions = Json::array();

@@ -47,10 +47,14 @@ std::string on_time_sentence(const LoadsView& view) {
     };
     const auto result = [](double value) { return units::decimal(value, 2); };
     const bool assumed = std::holds_alternative<double>(planned.house.heater.capacity);
+    const double share = loads::share_of_plate(planned.house.heater, planned.house.site);
+    const std::string_view takes = planned.house.heater.output_lost_per_kelvin > 0 ? "cold" : "elevation";
     std::string sentence = fmt::format(
         "the house's loss with what the ducts lose outside the rooms, by the heater's output{}: {} of the "
         "time",
         assumed ? " (which here follows from an assumed on-time)" : "", closing_sum(sum, result));
+    if (!assumed && share < 1)
+        sentence += fmt::format("; the {} leaves {} of the output on its plate", takes, percent(share));
     if (!planned.on_time.holds()) sentence += ": the heater cannot hold the house on that night";
     return sentence;
 }
@@ -60,7 +64,8 @@ std::string blower_sentence(const LoadsView& view) {
     return fmt::format(
         "the blower moves {} of return air at {}; the heater warms it by {}, to {} of supply air",
         figure(blower.airflow, view.system), figure(view.planned().house.site.winter_indoor, view.system),
-        figure(blower.rise, view.system), figure(view.planned().supply, view.system));
+        figure(view.planned().supply - view.planned().house.site.winter_indoor, view.system),
+        figure(view.planned().supply, view.system));
 }
 
 }  // namespace
@@ -70,6 +75,8 @@ std::vector<Note> house_notes(const LoadsView& view) {
     if (view.planned().house.other_rooms && !view.answer.only)
         notes.push_back({"other rooms", {other_rooms_sentence(view)}});
     notes.push_back({"whole house", {house_sum(view)}});
+    if (view.planned().house.lacks_a_storey())
+        notes.back().lines.push_back(rooms_forgotten(view.planned().house));
     notes.push_back({"on-time", {on_time_sentence(view)}});
     notes.push_back({"air", {blower_sentence(view)}});
     if (view.planned().gains) notes.push_back(summer_note(view));

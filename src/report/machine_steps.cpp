@@ -70,6 +70,11 @@ void add_on_time(std::vector<Step>& steps, const MachineWork& work) {
                              with_duct_loss(work) / printed(*share, 3), work.on_time.output, work.system));
         return;
     }
+    const units::Power plate = std::get<units::Power>(work.house.heater.capacity);
+    if (const double share = loads::share_of_plate(work.house.heater, work.house.site); share < 1)
+        steps.push_back(step("output of the heater on that night", loads::derating_method,
+                             in_sum(plate, work.system) * printed(share, 3), work.on_time.output,
+                             work.system));
     steps.push_back(plain_step("on-time of the heater", loads::on_time_method,
                                with_duct_loss(work) / in_sum(work.on_time.output, work.system),
                                work.on_time.wanted, 3));

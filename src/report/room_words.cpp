@@ -1,5 +1,7 @@
 #include "report/room_words.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "report/figures.hpp"
@@ -53,6 +55,14 @@ units::Power out_of_the_house(const loads::RoomHeatLoss& room) {
     for (const loads::SurfaceLoss& surface : room.surfaces)
         if (!surface.to_neighbour) loss += surface.loss;
     return loss;
+}
+
+std::string rooms_forgotten(const house::House& house) {
+    return fmt::format(
+        "the sheet says {} storeys, but describes no room on one of them and has no "
+        "[other_rooms]: the rooms described are taken for the whole house, and the heater is "
+        "judged by them alone",
+        house.storeys);
 }
 
 std::string the_room(const house::House& house, house::RoomId room) { return "the " + house.room(room).name; }

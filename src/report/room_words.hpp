@@ -23,4 +23,7 @@ std::string the_room(const house::House& house, house::RoomId room);  // "the ba
 units::Power out_of_the_house(const loads::RoomHeatLoss& room);
 bool prints_as_nothing(units::Power loss, units::System system);
 
+// Where storeys of the house hold no room and [other_rooms] is not there.
+std::string rooms_forgotten(const house::House& house);
+
 }  // namespace report

@@ -13,9 +13,11 @@ void read_heater(TableReader& sheet, house::Survey& survey) {
     heater.kind = table.one_of<house::HeaterKind>("kind");
     heater.input = table.quantity("input", power);
     heater.output = table.quantity("output", power);
+    heater.cold_output = table.quantity("cold_output", power);
     heater.efficiency = table.quantity("efficiency", efficiency);
     heater.rise = table.range("rise", temperature_rise);
     heater.max_static = table.quantity("max_static", pressure);
+    heater.duct_loss = table.quantity("duct_loss", fraction);
     heater.adjusted_for_elevation = table.yes_or_no("adjusted_for_elevation");
     heater.shares_space_with = table.text("shares_space_with", "\"gas water heater\"");
     table.finish();
@@ -47,6 +49,7 @@ void read_blower(TableReader& sheet, house::Survey& survey) {
         }
     }
     blower.measured = table.quantity("measured", airflow);
+    blower.external_static = table.quantity("static", pressure);
     if (const auto includes = table.value("includes")) {
         if (const auto parts = includes->list("[\"filter\"]")) {
             for (const Value& part : *parts)

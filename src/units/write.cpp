@@ -97,12 +97,12 @@ Written write(Temperature value, System system) {
     constexpr double coldest_whole_fahrenheit = -459;
     if (system == System::us)
         return {decimal(std::max(unit::in_fahrenheit(value), coldest_whole_fahrenheit), 0), "F"};
-    return {decimal(nearest_multiple(unit::in_celsius(value), 0.5), 1), "C"};
+    return {without_last_zero(decimal(nearest_multiple(unit::in_celsius(value), 0.5), 1)), "C"};
 }
 
 Written write(TemperatureDifference value, System system) {
     if (system == System::us) return {decimal(value / unit::fahrenheit_degree, 0), "F"};
-    return {decimal(nearest_multiple(value / unit::kelvin, 0.5), 1), "K"};
+    return {without_last_zero(decimal(nearest_multiple(value / unit::kelvin, 0.5), 1)), "K"};
 }
 
 Written write(Power value, System system) {

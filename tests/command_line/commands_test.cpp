@@ -131,6 +131,17 @@ TEST(Commands, LoadsOfOneRoom) {
     EXPECT_THAT(run("loads --json " + bath + " --room bath").out, HasSubstr("\"only_room\": \"bath\""));
 }
 
+TEST(Commands, JsonSpeaksJsonOfWrongSheetsAndOfNoAnswerToo) {
+    const Ran wrong =
+        run("branch --json " + std::string(SILLFLOW_SOURCE_DIR) + "/cases/bad-sheets/five-slips.toml");
+    EXPECT_EQ(wrong.status, 2);
+    EXPECT_THAT(wrong.out, HasSubstr("\"right\": false"));
+    EXPECT_EQ(wrong.err, "");
+    const Ran unknown = run("loads --json " + bath + " --room 'noth bedroom'");
+    EXPECT_EQ(unknown.status, 2);
+    EXPECT_THAT(unknown.out, HasSubstr("\"why\": \"no room of the house is called 'noth bedroom'"));
+}
+
 TEST(Commands, RoomThatIsNotThere) {
     const Ran ran = run("loads " + bath + " --room 'noth bedroom'");
     EXPECT_EQ(ran.status, 2);

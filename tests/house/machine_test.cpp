@@ -74,6 +74,48 @@ TEST(Machine, the_input_of_a_heat_pump_is_not_its_output) {
     EXPECT_TRUE(planned(survey).mistakes.empty());
 }
 
+TEST(Machine, a_heat_pump_gives_less_in_the_cold_than_its_plate_says) {
+    house::Survey survey = with_heater();
+    survey.heater->kind = at(807, HeaterKind::heat_pump);
+    survey.heater->output = at(806, units::Power(9'000));
+    EXPECT_NEAR(planned(survey).house.heater.output_lost_per_kelvin, 0.024, 1e-12);
+    EXPECT_EQ(taken_for(planned(survey), DefaultId::output_lost_per_kelvin).size(), 1u);
+    survey.heater->cold_output = at(808, units::Power(5'000));
+    EXPECT_DOUBLE_EQ(output(planned(survey)), 5'000);
+    EXPECT_EQ(planned(survey).house.heater.output_lost_per_kelvin, 0);
+    survey.heater->kind->value = HeaterKind::furnace;
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("808: only a heat pump gives less in the cold -> write output = "
+                            "..., or kind = \"heat pump\""));
+}
+
+TEST(Machine, ducts_that_all_run_in_heated_rooms_lose_nothing_unless_said) {
+    house::Survey survey = with_heater();
+    EXPECT_DOUBLE_EQ(planned(survey).house.heater.duct_loss, 0.15);
+    house::SurveyDuct duct;
+    duct.runs_in = at(820, house::Space::heated_rooms);
+    survey.ducts = {duct};
+    EXPECT_EQ(planned(survey).house.heater.duct_loss, 0);
+    survey.heater->duct_loss = at(809, 0.08);
+    EXPECT_DOUBLE_EQ(planned(survey).house.heater.duct_loss, 0.08);
+    survey.ducts.push_back({});
+    survey.heater->duct_loss.reset();
+    EXPECT_DOUBLE_EQ(planned(survey).house.heater.duct_loss, 0.15);
+}
+
+TEST(Machine, a_static_pressure_that_was_measured_is_not_assumed) {
+    house::Survey survey = with_blower({{0.2, 1180}, {0.6, 950}});
+    survey.blower->external_static = at(910, 0.45 * inch_wc);
+    const house::Built built = planned(survey);
+    EXPECT_TRUE(built.house.blower.static_measured);
+    EXPECT_NEAR(std::get<units::Pressure>(built.house.blower.known_by) / inch_wc, 0.45, 1e-9);
+    EXPECT_TRUE(taken_for(built, DefaultId::external_static).empty());
+    survey.blower->external_static->value = units::Pressure(0);
+    EXPECT_THAT(mistakes(survey), ElementsAre("910: a blower that runs makes some static pressure -> measure "
+                                              "before and after the heater and its blower: static = \"0.55 "
+                                              "in.wc\""));
+}
+
 TEST(Machine, where_nothing_of_the_heater_is_known_its_on_time_is_assumed) {
     const house::Built built = planned(one_room());
     EXPECT_EQ(built.house.heater.kind, HeaterKind::unknown);

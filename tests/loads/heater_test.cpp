@@ -46,6 +46,23 @@ TEST(Heater, output_from_its_on_time_where_nothing_else_is_known) {
     EXPECT_NEAR(heater_output(heater, {}, units::Power(6000)).si(), 12'000, 1e-9);
 }
 
+TEST(Heater, a_heat_pump_loses_output_below_47_F_but_keeps_a_quarter) {
+    house::Heater heater;
+    heater.capacity = units::Power(10'000);
+    heater.output_lost_per_kelvin = 0.024;
+    house::Site site;
+    const auto at_F = [&](double outdoor) {
+        site.winter_outdoor = unit::fahrenheit(outdoor);
+        return heater_output(heater, site, {}).si();
+    };
+    EXPECT_NEAR(at_F(60), 10'000, 1e-9);
+    EXPECT_NEAR(at_F(47), 10'000, 1e-9);
+    EXPECT_NEAR(at_F(17), 6'000, 1);  // 60 % at 17 F: makers' usual second rating, common practice
+    EXPECT_NEAR(at_F(-60), 2'500, 1e-9);
+    EXPECT_NEAR(rated_output(heater, site, {}).si(), 10'000, 1e-9);
+    EXPECT_NEAR(share_of_plate(heater, site), 0.25, 1e-12);
+}
+
 TEST(Heater, on_time) {
     house::House house = a_house::bare();
     house.heater.duct_loss = 0.2;

@@ -39,6 +39,21 @@ TEST(Cautions, warn_of_cutting_wood_for_a_new_duct) {
     EXPECT_THAT(cautions(house), Contains(HasSubstr("no joist")));
 }
 
+TEST(Cautions, warn_of_a_return_in_a_damp_room) {
+    house::House house;
+    house.rooms.resize(1);
+    house.rooms[0].name = "upstairs bath";
+    house.ducts.resize(1);
+    house.outlets.resize(1);
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("moisture"))));
+    house.ducts[0].side = house::DuctSide::return_side;
+    EXPECT_THAT(cautions(house), Contains(HasSubstr("moisture: the return in the upstairs bath")));
+    house.rooms[0].name = "den";
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("moisture"))));
+    house.rooms[0].use = house::RoomUse::kitchen;
+    EXPECT_THAT(cautions(house), Contains(HasSubstr("moisture")));
+}
+
 TEST(Cautions, warn_of_what_old_houses_hold) {
     house::House house;
     house.built = 1995;

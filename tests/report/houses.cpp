@@ -227,6 +227,11 @@ const std::vector<NamedSheet>& sheets() {
         {"bath as warm as the house", with(bath_sheet(), "74 F", "70 F")},
         {"a long bare run in the crawl space",
          with(bath_sheet(), new_run, "at = \"20 ft\"\nlength = \"90 ft\"\nruns_in = \"crawl\"\n")},
+        {"a heat pump in the cold",
+         with(bath_sheet(), "kind = \"furnace\"\ninput = \"80000 Btu/h\"\nefficiency = \"80 %\"",
+              "kind = \"heat pump\"\noutput = \"64000 Btu/h\"")},
+        {"no pressure for the ducts",
+         with(bath_sheet(), "[blower]\n", "[blower]\nstatic = \"0.01 in.wc\"\n")},
     };
     return all;
 }

@@ -222,6 +222,33 @@ TEST(BranchPage, with_all_assumptions_lists_every_one) {
     EXPECT_EQ(note(page, "assumed")->lines.size(), answer.weighed.weights.size() + 1);
 }
 
+TEST(BranchPage, tells_no_sizes_where_nothing_drives_the_air) {
+    const auto answer = branch_of(sheets().back().sheet);
+    ASSERT_EQ(sheets().back().name, "no pressure for the ducts");
+    const Page page = report::branch_page(answer, {});
+    EXPECT_TRUE(page.tables.empty());
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
+                testing::MatchesRegex(
+                    "bath: nothing drives air through the way to .*; the bath needs [0-9]+ cfm .*"));
+    EXPECT_THAT(page.verdict, testing::StartsWith("No: the blower's pressure is used up"));
+    for (const report::Note& n : page.notes)
+        for (const std::string& line : n.lines)
+            EXPECT_EQ(line.find("pipe would be chosen"), std::string::npos) << line;
+}
+
+TEST(LoadsPage, remarks_on_a_storey_without_rooms) {
+    const auto about_rooms = [](const Page& page) {
+        const report::Note* whole = note(page, "whole house");
+        return whole && whole->lines.back().find("describes no room on one of them") != std::string::npos;
+    };
+    EXPECT_FALSE(about_rooms(report::loads_page(loads_of(bath_sheet()), {})));
+    const std::string sheet = bath_sheet();
+    const std::size_t others = sheet.find("[other_rooms]"), next = sheet.find("\n[", others + 1);
+    const std::string alone = sheet.substr(0, others) + sheet.substr(next + 1);
+    EXPECT_TRUE(about_rooms(report::loads_page(loads_of(alone), {})));
+    EXPECT_TRUE(about_rooms(report::branch_page(branch_of(alone), {})));
+}
+
 TEST(CheckPage, lists_every_assumption_with_its_basis) {
     const auto answer = check_of(bath_sheet());
     const Page page = report::check_page(answer, {});

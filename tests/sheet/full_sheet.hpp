@@ -88,14 +88,17 @@ turns = "2 rounded"
 kind = "heat pump"
 input = "80000 Btu/h"
 output = "64000 Btu/h"
+cold_output = "41000 Btu/h"
 efficiency = "81 %"
 rise = ["35 F", "65 F"]
 max_static = "0.5 in.wc"
+duct_loss = "12 %"
 adjusted_for_elevation = true
 shares_space_with = "gas dryer"
 [blower]
 points = [["0.2 in.wc", "1180 cfm"], ["0.4 in.wc", "1080 cfm"]]
 measured = "1010 cfm"
+static = "0.61 in.wc"
 includes = ["filter", "other"]
 [cooling]
 kind = "coil"

@@ -29,6 +29,9 @@ TEST(Read, Heater) {
     expect_given(heater.kind, house::HeaterKind::heat_pump, "\"heat pump\"");
     expect_quantity(heater.input, 80000 * btu_per_hour, "\"80000 Btu/h\"");
     expect_quantity(heater.output, 64000 * btu_per_hour, "\"64000 Btu/h\"");
+    expect_quantity(heater.cold_output, 41000 * btu_per_hour, "\"41000 Btu/h\"");
+    ASSERT_TRUE(heater.duct_loss);
+    EXPECT_NEAR(heater.duct_loss->value, 0.12, tolerance);
     ASSERT_TRUE(heater.efficiency);
     EXPECT_NEAR(heater.efficiency->value, 0.81, tolerance);
     EXPECT_EQ(heater.efficiency->place, at("\"81 %\""));
@@ -65,7 +68,7 @@ TEST(Read, BlowerCoolingAndDevices) {
 TEST(Read, Ducts) {
     ASSERT_EQ(survey().ducts.size(), 3u);
     const auto& trunk = survey().ducts[0];
-    EXPECT_EQ(trunk.place, (Place{101, 1, 9}));
+    EXPECT_EQ(trunk.place, at("[[duct]]\nname = \"trunk\""));
     expect_given(trunk.name, "trunk");
     expect_given(trunk.side, house::DuctSide::supply, "\"supply\"");
     expect_given(trunk.from, "plenum");
@@ -100,7 +103,7 @@ TEST(Read, DuctsByTheTapeAndRoundOnes) {
 TEST(Read, Outlets) {
     ASSERT_EQ(survey().outlets.size(), 3u);
     const auto& outlet = survey().outlets[0];
-    EXPECT_EQ(outlet.place.line, 123);
+    EXPECT_EQ(outlet.place, at("[[outlet]]\nname = \"floor register\""));
     expect_given(outlet.name, "floor register");
     ASSERT_TRUE(outlet.duct);
     EXPECT_EQ(outlet.duct->value, "branch");
