@@ -84,7 +84,7 @@ std::optional<units::Power> loss_as_found(const house::Survey& survey, house::Ro
     if (!found.mistakes.empty()) return std::nullopt;
     const units::Power before =
         loads::house_heat_loss(found.house).rooms[static_cast<std::size_t>(room.index)].total;
-    return abs(before - planned) > 0.005 * planned ? std::optional<units::Power>(before) : std::nullopt;
+    return abs(before - planned) > 0.005 * abs(planned) ? std::optional<units::Power>(before) : std::nullopt;
 }
 
 }  // namespace

@@ -25,6 +25,19 @@ std::string loss_sentence(const BranchView& view) {
     return sentence;
 }
 
+// Of a room that its neighbours keep warm.
+std::string gain_sentence(const BranchView& view) {
+    const questions::BranchSetting& setting = view.sizing().setting;
+    const loads::RoomHeatLoss& room = setting.loss.rooms[static_cast<std::size_t>(setting.asked.room.index)];
+    std::string parts;
+    for (const LossPart& part : loss_parts(room, view.system))
+        parts +=
+            fmt::format("{}{} {}", parts.empty() ? "" : ", ", part.words, number(-part.loss, view.system));
+    return fmt::format("at {} inside and {} outside the {} gains {}{}{}", figure(room.inside, view.system),
+                       figure(view.night(), view.system), view.room(), figure(-room.total, view.system),
+                       parts.empty() ? "" : ": ", parts);
+}
+
 // Heat carried by a unit of airflow, for each degree it is warmer than the room.
 double heat_per_degree(const BranchView& view, units::Temperature arrival) {
     const ducts::Supply& supply = view.sizing().setting.supply;
@@ -63,6 +76,7 @@ std::string need_sentence(const BranchView& view) {
 }  // namespace
 
 Note why_it_needs(const BranchView& view) {
+    if (view.needs_none()) return {"why none", {gain_sentence(view)}};
     if (!view.choice().needs)
         return {"why none", {loss_sentence(view) + ". The air arrives too cold to bring that"}};
     Note note{"why " + figure(view.choice().needs->airflow, view.system), {loss_sentence(view)}};

@@ -20,6 +20,7 @@ struct BranchView {
     std::string room() const;  // "bath"
     units::Temperature wanted() const { return answer.sizing.setting.asked.inside; }
     units::Temperature night() const { return answer.house.site.winter_outdoor; }
+    bool needs_none() const { return choice().needs && choice().needs->flow.si() <= 0; }
     // Nothing is left to drive air through the ducts, so no size can be told from another.
     bool no_pressure() const { return answer.sizing.budget.rate.si() <= 0; }
     bool largest_fails() const;  // no pipe up to the largest branch does it

@@ -36,6 +36,11 @@ std::string on_the_night(const BranchView& view) {
 
 // What the room gets with the damper open, and what then to do with the damper.
 std::string reaches_sentence(const BranchView& view) {
+    if (view.needs_none())
+        return fmt::format(
+            "but it is not needed. With the damper open the {} reaches {} {}; leave the outlet out, or "
+            "keep its damper shut",
+            view.room(), figure(view.choice().reaches, view.system), on_the_night(view));
     const std::string reached = figure(view.choice().reaches, view.system);
     const std::string wanted = figure(view.wanted(), view.system);
     if (reached == wanted)
@@ -98,7 +103,7 @@ std::string need_words(const BranchView& view, bool with_unit = false) {
     if (!choice.needs)
         return fmt::format("; no airflow through it holds the {} at {}", view.room(),
                            figure(view.wanted(), view.system));
-    if (choice.needs->airflow.si() <= 0)
+    if (view.needs_none())
         return fmt::format("; the {} needs none {}: what surrounds it keeps it warm", view.room(),
                            on_the_night(view));
     return fmt::format(

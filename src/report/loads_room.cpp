@@ -76,6 +76,16 @@ std::vector<Line> lines_of(const LoadsView& view, const loads::RoomHeatLoss& roo
 
 std::string loss_sentence(const LoadsView& view, std::size_t room, const std::string& when) {
     const loads::RoomHeatLoss& loss = view.planned().loss.rooms[room];
+    if (prints_as_nothing(loss.total, view.system))
+        return fmt::format("{} loses nothing to speak of at {}{}{}",
+                           the_room(view.planned().house, loss.room), figure(loss.inside, view.system), when,
+                           before_the_work(view, room));
+    if (loss.total.si() < 0)
+        return fmt::format(
+            "{} loses nothing at {}{}: the warmer rooms around it bring it {} more than it gives "
+            "away{}",
+            the_room(view.planned().house, loss.room), figure(loss.inside, view.system), when,
+            figure(-loss.total, view.system), before_the_work(view, room));
     return fmt::format("{} loses {} ({}) at {}{}{}", the_room(view.planned().house, loss.room),
                        figure(loss.total, view.system),
                        span<units::Power>(view.answer.weighed.ranges[room], view.system),

@@ -249,6 +249,66 @@ TEST(LoadsPage, remarks_on_a_storey_without_rooms) {
     EXPECT_TRUE(about_rooms(report::branch_page(branch_of(alone), {})));
 }
 
+// A hall between a warm bath and the rest of the house, with an outlet it does not need.
+std::string hall_that_gains() {
+    return R"(sheet = 1
+[house]
+built = 1924
+storeys = 2
+[site]
+winter_outdoor = "3 F"
+winter_indoor = "70 F"
+[[room]]
+name = "bath"
+storey = 2
+corner = ["0 ft", "0 ft"]
+size = ["8 ft", "9 ft"]
+winter_indoor = "76 F"
+[room.wall.north]
+faces = "outdoors"
+[[room]]
+name = "hall"
+storey = 2
+corner = ["8 ft", "0 ft"]
+size = ["4 ft", "9 ft"]
+above = { space = "heated rooms" }
+[other_rooms]
+floor_area = "1200 ft2"
+[[duct]]
+name = "hall run"
+side = "supply"
+from = "plenum"
+length = "10 ft"
+state = "new"
+[[outlet]]
+name = "hall register"
+duct = "hall run"
+room = "hall"
+state = "new"
+)";
+}
+
+TEST(BranchPage, of_a_room_that_gains_says_that_it_needs_no_air) {
+    const Page page = report::branch_page(branch_of(hall_that_gains()), {});
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
+                testing::HasSubstr("; the hall needs none on a 3 F night"));
+    EXPECT_THAT(page.verdict, testing::StartsWith("Yes: but it is not needed."));
+    ASSERT_NE(note(page, "why none"), nullptr);
+    EXPECT_THAT(
+        report::with_plain_spaces(note(page, "why none")->lines[0]),
+        testing::MatchesRegex("at 70 F inside and 3 F outside the hall gains ([0-9]+) Btu/h: from the 76 F "
+                              "bath [0-9]+"));
+    EXPECT_EQ(note(page, "before work"), nullptr);
+}
+
+TEST(LoadsPage, of_a_room_that_gains_speaks_of_no_negative_loss) {
+    const Page page = report::loads_page(loads_of(hall_that_gains()), {});
+    EXPECT_THAT(
+        report::with_plain_spaces(page.tables[1].title),
+        testing::MatchesRegex("The hall loses nothing at 70 F: the warmer rooms around it bring it [0-9]+ "
+                              "Btu/h more than it gives away. It needs no supply air.*"));
+}
+
 TEST(CheckPage, lists_every_assumption_with_its_basis) {
     const auto answer = check_of(bath_sheet());
     const Page page = report::check_page(answer, {});
