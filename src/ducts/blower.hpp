@@ -1,10 +1,10 @@
 // The airflow and external static pressure that the friction-rate plan starts from.
 //
 // In this order: a measured airflow; the maker's table read at the external static pressure; the heater's
-// temperature rise (airflow = rated output / (density x specific heat x rise)). Table pressures hold at sea-level
-// density and scale with density at the same airflow (fan laws). Between the table's points linear; beyond
-// its ends the end slope, never below zero. What the whole network really lets the blower move is another
-// question.
+// temperature rise (airflow = rated output / (density x specific heat x rise)). Table pressures hold at
+// sea-level density and scale with density at the same airflow (fan laws). Between the table's points linear;
+// beyond its ends the end slope, never below zero. What the whole network really lets the blower move is
+// another question.
 #pragma once
 
 #include <span>

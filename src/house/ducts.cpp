@@ -71,6 +71,7 @@ void add_heat_path(Work& work, const SurveyDuct& written, Duct& duct) {
             site.winter_indoor;  // return air loses next to nothing to a basement; not looked at
     if (duct.side == DuctSide::supply)
         duct.resistance = units::Resistance(work.ledger.take(DefaultId::bare_duct, "supply ducts"));
+    duct.wrapped = written.wrap && written.wrap->value.si() > 0;
     if (written.wrap) duct.resistance += written.wrap->value;
 }
 

@@ -141,6 +141,7 @@ struct Duct {
     units::Length length;
     std::vector<CatalogueName> fittings;
     units::Temperature surroundings;  // of the air around it in the design night
+    bool wrapped = false;             // with insulation around it
     units::Resistance resistance;     // from duct air to surroundings, on the duct's inner face
     double loss_factor = 1;           // on its whole pressure loss, for a duct nobody has seen
 };

@@ -108,6 +108,7 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     if (!answer.sizing.setting.on_time.holds() && holds(answer.verdict))
         answer.verdict = Verdict::probably_not;
     answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
+    answer.wrap = wrap_effect(built.house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;
     answer.loss_before = loss_as_found(
         survey, room, answer.sizing.setting.loss.rooms[static_cast<std::size_t>(room.index)].total);

@@ -9,6 +9,7 @@
 #include "questions/size_branch.hpp"
 #include "questions/verdict.hpp"
 #include "questions/weigh_assumptions.hpp"
+#include "questions/wrap_branch.hpp"
 
 namespace questions {
 
@@ -30,6 +31,7 @@ struct BranchAnswer {
     Weighed weighed;
     Verdict verdict = Verdict::no;
     std::optional<AtHouseTemperature> cooler;
+    std::optional<WrapEffect> wrap;           // of bare new ducts in the cold
     std::optional<units::Power> loss_before;  // of the room in the house as found, where it differs
     Range range(BranchFigure figure) const { return weighed.ranges[static_cast<std::size_t>(figure)]; }
 };

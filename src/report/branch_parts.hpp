@@ -34,6 +34,7 @@ std::vector<std::string> what_would_help(const BranchView& view);
 Table branch_table(const BranchView& view);       // branch_table.cpp
 Note why_it_needs(const BranchView& view);        // branch_need.cpp
 Note friction_rate_note(const BranchView& view);  // branch_friction_rate.cpp
+Note wrap_note(const BranchView& view);           // branch_wrap.cpp
 Note parts_to_buy(const BranchView& view);        // branch_purchase.cpp
 
 // branch_place.cpp: where the branch begins and where its air comes out.

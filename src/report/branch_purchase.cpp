@@ -1,4 +1,5 @@
-// What to buy for the new ducts: pipe, fittings as the sheet counts them, damper, boot, register.
+// What to buy for the new ducts: pipe, fittings as the sheet counts them, damper, boot, register; each with
+// its size.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,61 +12,110 @@
 namespace report {
 namespace {
 
-struct Part {
-    std::string name;
-    int count = 0;
+struct Pipe {
+    std::string words;  // "6 in round pipe"
+    units::Length length;
 };
 
-void add(std::vector<Part>& parts, const std::string& name) {
-    const auto at = std::find_if(parts.begin(), parts.end(), [&](const Part& p) { return p.name == name; });
-    if (at == parts.end())
-        parts.push_back({name, 1});
-    else
-        ++at->count;
-}
-
-bool any_names(const std::vector<Part>& parts, std::string_view word) {
-    return std::any_of(parts.begin(), parts.end(),
-                       [&](const Part& part) { return part.name.find(word) != std::string::npos; });
-}
+struct Part {
+    std::string name, size;
+    int count = 0;
+};
 
 const house::Shape& shape_of(const BranchView& view, const house::Duct& duct) {
     return duct.shape ? *duct.shape : view.choice().pipe;
 }
 
-// The stock register that passes at least what the duct does.
-std::string register_to_buy(const BranchView& view) {
-    const house::Outlet& outlet = view.answer.outlet;
-    if (outlet.face)
-        return shape_text(house::Shape(*outlet.face), view.system) + " register, as in the sheet, 1";
+bool is_counted_turn(std::string_view name) { return name == "square turn" || name == "rounded turn"; }
+
+bool any_names(const std::vector<Part>& parts, std::initializer_list<std::string_view> words) {
+    return std::any_of(parts.begin(), parts.end(), [&](const Part& part) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](std::string_view word) { return part.name.find(word) != std::string::npos; });
+    });
+}
+
+// Ducts of one shape are one line, whatever the sheet calls them.
+std::vector<Pipe> pipes_of(const BranchView& view) {
+    std::vector<Pipe> pipes;
+    for (const house::Duct* duct : new_ducts(view)) {
+        if (duct->length.si() <= 0) continue;
+        const std::string words = duct_words(shape_of(view, *duct), view.system);
+        const auto same =
+            std::find_if(pipes.begin(), pipes.end(), [&](const Pipe& p) { return p.words == words; });
+        if (same == pipes.end())
+            pipes.push_back({words, duct->length});
+        else
+            same->length += duct->length;
+    }
+    return pipes;
+}
+
+std::vector<Part> fittings_of(const BranchView& view) {
+    std::vector<Part> parts;
+    for (const house::Duct* duct : new_ducts(view)) {
+        const std::string size = shape_text(shape_of(view, *duct), view.system);
+        for (const house::CatalogueName& fitting : duct->fittings) {
+            const auto same = std::find_if(parts.begin(), parts.end(), [&](const Part& p) {
+                return p.name == fitting.text && p.size == size;
+            });
+            if (same == parts.end())
+                parts.push_back({fitting.text, size, 1});
+            else
+                ++same->count;
+        }
+    }
+    return parts;
+}
+
+std::string part_words(const Part& part) {
+    if (!is_counted_turn(part.name)) return fmt::format("{} {}, {}", part.size, part.name, part.count);
+    return fmt::format("{} elbows for {} {}{}", part.size, part.count, part.name, part.count == 1 ? "" : "s");
+}
+
+// What the sheet need not name, and yet no branch is without.
+std::vector<std::string> unnamed_parts(const BranchView& view, const std::vector<Part>& named,
+                                       const std::string& face) {
+    const std::vector<const house::Duct*> ducts = new_ducts(view);
+    const std::string first = shape_text(shape_of(view, *ducts.front()), view.system);
+    const std::string last = shape_text(shape_of(view, *ducts.back()), view.system);
+    std::vector<std::string> parts;
+    if (!any_names(named, {"takeoff", "collar", "trunk start"}))
+        parts.push_back(fmt::format("{} {}, 1", first, ducts.front()->from ? "takeoff" : "plenum collar"));
+    if (!any_names(named, {"damper"})) parts.push_back(first + " damper, 1");
+    if (!any_names(named, {"boot", "box", "stackhead"}))
+        parts.push_back(fmt::format("boot from {} to {}, 1", last, face.empty() ? "the register" : face));
+    return parts;
+}
+
+const house::Rectangular* stock_face(const house::Outlet& outlet, units::Area least) {
     const bool in_floor =
         !outlet.mount || *outlet.mount == house::Mount::floor || *outlet.mount == house::Mount::toe_kick;
-    const units::Area least = ducts::section_of(view.choice().pipe).area;
     for (const house::Rectangular& face :
          in_floor ? ducts::stock_floor_registers() : ducts::stock_wall_registers())
-        if (face.width * face.height >= least)
-            return fmt::format("{} {} register, 1", shape_text(house::Shape(face), view.system),
-                               in_floor ? "floor" : "wall");
-    return fmt::format("a register with a face of at least {} (larger than stock; or two), 1",
-                       figure(least, view.system));
+        if (face.width * face.height >= least) return &face;
+    return nullptr;
 }
 
 }  // namespace
 
 Note parts_to_buy(const BranchView& view) {
+    if (new_ducts(view).empty()) return {};
+    const house::Outlet& outlet = view.answer.outlet;
+    const units::Area least = ducts::section_of(view.choice().pipe).area;
+    const house::Rectangular* stock = outlet.face ? &*outlet.face : stock_face(outlet, least);
+    const std::string face = stock ? shape_text(house::Shape(*stock), view.system) : "";
+    const std::string mount(outlet.mount ? house::word(*outlet.mount) : house::word(house::Mount::floor));
     std::vector<std::string> bought;
-    std::vector<Part> fittings;
-    for (const house::Duct* duct : new_ducts(view)) {
-        bought.push_back(fmt::format("{}, {}", duct_words(shape_of(view, *duct), view.system),
-                                     figure(duct->length, view.system)));
-        for (const house::CatalogueName& fitting : duct->fittings) add(fittings, fitting.text);
-    }
-    if (bought.empty()) return {};
-    for (const Part& part : fittings) bought.push_back(fmt::format("{}, {}", part.name, part.count));
-    if (!any_names(fittings, "damper")) bought.emplace_back("damper, 1");
-    if (!any_names(fittings, "boot") && !any_names(fittings, "box") && !any_names(fittings, "stackhead"))
-        bought.emplace_back("boot to fit the register, 1");
-    bought.push_back(register_to_buy(view));
+    for (const Pipe& pipe : pipes_of(view))
+        bought.push_back(fmt::format("{}, {}", pipe.words, figure(pipe.length, view.system)));
+    const std::vector<Part> named = fittings_of(view);
+    for (const Part& part : named) bought.push_back(part_words(part));
+    for (std::string& part : unnamed_parts(view, named, face)) bought.push_back(std::move(part));
+    bought.push_back(
+        stock ? fmt::format("{} {} register{}, 1", face, mount, outlet.face ? ", as in the sheet" : "")
+              : fmt::format("a {} register with a face of at least {} (larger than stock; or two), 1", mount,
+                            figure(least, view.system)));
     std::string line;
     for (const std::string& part : bought) line += (line.empty() ? "" : " · ") + part;
     return {"to buy", {line}};

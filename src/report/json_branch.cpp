@@ -74,6 +74,19 @@ Json cooler_of(const std::optional<questions::AtHouseTemperature>& cooler) {
             {"electric_heater_W", si(cooler->electric)}};
 }
 
+Json on_its_way_of(const questions::OnItsWay& way) {
+    return {{"arrives_C", celsius(way.arrival)},
+            {"needs_m3_s", si(way.needs)},
+            {"lost_on_the_way_W", si(way.lost)}};
+}
+
+Json wrap_of(const std::optional<questions::WrapEffect>& wrap) {
+    if (!wrap) return nullptr;
+    return {{"wrap_m2_K_W", si(questions::stock_wrap)},
+            {"bare", on_its_way_of(wrap->bare)},
+            {"wrapped", on_its_way_of(wrap->wrapped)}};
+}
+
 Json branch_answer(const questions::BranchAnswer& answer) {
     const questions::BranchSizing& sizing = answer.sizing;
     const questions::BranchSetting& setting = sizing.setting;
@@ -90,6 +103,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"chosen", sizing.chosen},
             {"trials", trials},
             {"at_house_temperature", cooler_of(answer.cooler)},
+            {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},
             {"blower_m3_s", si(setting.blower.airflow)},
             {"supply_C", celsius(setting.supply.temperature)},
