@@ -14,6 +14,7 @@ Built build(const Survey& survey, const Defaults& defaults, Stage stage) {
     build_roof(work);
     build_other_rooms(work);
     build_machine(work);
+    build_bays(work);
     build_ducts(work);
     build_outlets(work);
     built.assumptions = std::move(ledger).assumptions();

@@ -48,6 +48,7 @@ Assembly assembly_named(Work& work, const Given<std::string>& name);
 void build_other_rooms(Work& work);
 void build_machine(Work& work);
 void build_ducts(Work& work);
+void build_bays(Work& work);  // framing.cpp
 void build_outlets(Work& work);
 
 // What a wall or a window is at this stage: what it becomes in the planned house, else what it is.

@@ -100,6 +100,8 @@ constexpr DefaultRow rows[] = {
      "mechanical insulation design guide (read); bright new metal loses less, derived"},
     {hidden_loss, "pressure loss of a hidden duct, against the estimate", 1.0, 0.5, 3.0, times,
      "common practice"},
+    {pipe_clearance, "room to be kept between a duct and a pipe", foot / 24, foot / 48, foot / 12, length,
+     "half an inch; common practice"},
     {summer_indoor, "indoor temperature in summer", f(75), f(73), f(78), temperature, "common practice"},
     {daily_range, "daily range outdoors in summer", 20 * f_degree, 14 * f_degree, 26 * f_degree,
      temperature_difference, "common practice: less by the sea, more inland"},

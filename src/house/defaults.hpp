@@ -55,6 +55,7 @@ enum class DefaultId {
     duct_surroundings,
     bare_duct,
     hidden_loss,
+    pipe_clearance,
     summer_indoor,
     daily_range,
     north,

@@ -71,8 +71,8 @@ void add_heat_path(Work& work, const SurveyDuct& written, Duct& duct) {
             site.winter_indoor;  // return air loses next to nothing to a basement; not looked at
     if (duct.side == DuctSide::supply)
         duct.resistance = units::Resistance(work.ledger.take(DefaultId::bare_duct, "supply ducts"));
-    duct.wrapped = written.wrap && written.wrap->value.si() > 0;
-    if (written.wrap) duct.resistance += written.wrap->value;
+    if (written.wrap) duct.wrap = written.wrap->value;
+    duct.resistance += duct.wrap;
 }
 
 Duct build_duct(Work& work, const SurveyDuct& written, int index) {
@@ -91,6 +91,10 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
     duct.length = ledger.required(written.length, written.place, "the length of the duct " + duct.name,
                                   "length = \"17 ft\"");
     add_fittings(work, written, duct);
+    if (written.through) {
+        duct.through = find_named(work.survey.bays, written.through->value);
+        if (!duct.through) blame_unknown(ledger, *written.through, "bay", work.survey.bays);
+    }
     add_heat_path(work, written, duct);
     if (written.hidden && written.hidden->value)
         duct.loss_factor = ledger.take(DefaultId::hidden_loss, "the " + duct.name);

@@ -140,10 +140,32 @@ struct Duct {
     std::optional<Shape> shape;  // empty: to be sized
     units::Length length;
     std::vector<CatalogueName> fittings;
+    std::optional<int> through;       // position in House::bays
     units::Temperature surroundings;  // of the air around it in the design night
-    bool wrapped = false;             // with insulation around it
+    units::Resistance wrap;           // of the insulation around it; 0: bare
     units::Resistance resistance;     // from duct air to surroundings, on the duct's inner face
     double loss_factor = 1;           // on its whole pressure loss, for a duct nobody has seen
+};
+
+// A pipe in a bay, along it or from side to side. Heights below the bay's top, to the top of the pipe, at its
+// two ends.
+struct BayPipe {
+    std::string name;  // "3 in drain"
+    units::Length outside;
+    units::Length from_side;  // of the bay's first side (west or south) to the pipe
+    units::Length top, other_top;
+    bool across = false;
+    bool operator==(const BayPipe&) const = default;
+};
+
+// The space between two joists or studs, as a duct along it sees it. Its first side is west or south.
+struct Bay {
+    std::string name;
+    Framing framing = Framing::joists;
+    bool from_west = true;  // the first side: west, else south
+    units::Length width, depth;
+    units::Length clearance;  // to be kept between a duct and a pipe
+    std::vector<BayPipe> pipes;
 };
 
 // Where in its room an outlet is; Nowhere where the sheet does not say.
@@ -212,6 +234,7 @@ struct House {
     units::Length return_length;                 // total effective length where no return duct is described
     std::vector<Duct> ducts;
     std::vector<Outlet> outlets;
+    std::vector<Bay> bays;
 
     units::Temperature winter(Space space) const { return space_winter[static_cast<std::size_t>(space)]; }
     const Room& room(RoomId id) const { return rooms[static_cast<std::size_t>(id.index)]; }

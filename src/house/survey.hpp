@@ -146,6 +146,7 @@ struct SurveyDuct {
     std::vector<Given<std::string>> fittings;
     Maybe<Turns> turns;
     Maybe<Space> runs_in;
+    Maybe<std::string> through;  // a bay
     Maybe<units::Resistance> wrap;
     Maybe<bool> hidden;
     Maybe<State> state;
@@ -161,6 +162,41 @@ struct SurveyOutlet {
     Maybe<units::Length> centre;
     Maybe<Two> point;  // place = { point = ["6 ft 8 in", "1 ft"] }
     Maybe<State> state;
+};
+
+// Joists side by side; a sister is a board added to one face of one of them.
+struct SurveySister {
+    Maybe<int> joist;      // counted from the west or south end, the first is 1
+    Maybe<WallSide> side;  // the face it stands on
+    Maybe<units::Length> add;
+};
+
+struct SurveyFloor {
+    Place place;
+    Maybe<std::string> name;
+    Maybe<units::Length> spacing;  // centre to centre
+    Maybe<Two> joist;              // thickness, depth
+    std::vector<SurveySister> sisters;
+};
+
+struct SurveyBayPipe {
+    Place place;
+    Maybe<std::string> name;
+    Maybe<units::Length> outside;   // its widest: over the hub
+    Maybe<WallSide> from;           // the side of the bay it is measured from
+    Maybe<units::Length> distance;  // from that side to the pipe
+    Maybe<Two> top, bottom;         // below the bay's top, above its bottom; at its two ends
+    Maybe<bool> across;             // runs from side to side
+};
+
+struct SurveyBay {
+    Place place;
+    Maybe<std::string> name, floor;
+    Maybe<Two> clear;                    // width between the framing, depth
+    Maybe<std::pair<int, int>> between;  // joists of the floor
+    Maybe<units::Length> clearance;      // between duct and pipe
+    Maybe<Framing> framing;
+    std::vector<SurveyBayPipe> pipes;
 };
 
 struct Survey {
@@ -183,6 +219,8 @@ struct Survey {
     std::vector<SurveyDevice> devices;
     std::vector<SurveyDuct> ducts;
     std::vector<SurveyOutlet> outlets;
+    std::vector<SurveyFloor> floors;
+    std::vector<SurveyBay> bays;
 };
 
 }  // namespace house

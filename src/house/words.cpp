@@ -26,6 +26,7 @@ constexpr Word<Space> spaces[] = {{"outdoors", Space::outdoors}, {"heated rooms"
                                   {"attic", Space::attic},       {"basement", Space::basement},
                                   {"crawl", Space::crawl},       {"garage", Space::garage},
                                   {"porch", Space::porch}};
+constexpr Word<Framing> framings[] = {{"joists", Framing::joists}, {"studs", Framing::studs}};
 constexpr Word<RoomUse> room_uses[] = {{"kitchen", RoomUse::kitchen},
                                        {"living", RoomUse::living},
                                        {"bedroom", RoomUse::bedroom},
@@ -78,6 +79,10 @@ std::span<const Word<Space>> words<Space>() {
 template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>() {
     return leakage_classes;
+}
+template <>
+std::span<const Word<Framing>> words<Framing>() {
+    return framings;
 }
 template <>
 std::span<const Word<RoomUse>> words<RoomUse>() {

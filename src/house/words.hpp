@@ -18,6 +18,7 @@ enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 // What lies beyond a surface or around a duct. heated_rooms: the rooms not described, at the house's
 // temperature.
 enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch };
+enum class Framing { joists, studs };  // what stands at the sides of a bay
 enum class RoomUse { kitchen, living, bedroom, bath, other };
 // Where people sit, cook and leave the lamps on.
 constexpr bool is_lived_in(RoomUse use) { return use == RoomUse::kitchen || use == RoomUse::living; }

@@ -39,9 +39,9 @@ const house::Outlet& only_new_outlet(const house::House& house) {
 
 // The size as a word that tells one choice from another; the largest pipe tried is no choice where it fails.
 std::string choice_text(const BranchTrial& trial) {
-    if (!trial.holds()) return std::string(no_pipe_holds);
     const auto* round = std::get_if<house::Round>(&trial.pipe);
-    return round ? std::to_string(round->diameter.si()) : std::string();
+    if (!round) return {};
+    return trial.holds() ? std::to_string(round->diameter.si()) : std::string(no_pipe_holds);
 }
 
 Asked asked(const BranchTrial& trial, std::string choice) {
@@ -57,7 +57,7 @@ std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet
         sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
     const BranchTrial trial = try_size(house, setting, kept);
     if (!trial.needs) return std::nullopt;
-    if (!sizing.to_size) return asked(trial, {});
+    if (!sizing.to_size || !std::holds_alternative<house::Round>(trial.pipe)) return asked(trial, {});
     return asked(trial, choice_text(choose_pipe(house, setting, trial)));
 }
 
@@ -96,6 +96,11 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
         outlet_name.empty() ? only_new_outlet(built.house) : outlet_named(built.house, outlet_name);
     answer.outlet = outlet;
     answer.sizing = size_branch(built.house, outlet.id);
+    answer.passage = branch_passage(built.house, answer.sizing);
+    if (answer.passage) {
+        add_largest_that_passes(built.house, answer.sizing, *answer.passage);
+        choose(built.house, answer.sizing, best_that_passes(answer.sizing, *answer.passage));
+    }
     const BranchTrial& choice = answer.sizing.choice();
     answer.weighed = weigh_assumptions(
         survey, built, house::Stage::planned, asked(choice, choice_text(choice)),
@@ -107,6 +112,7 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     // Where the heater falls behind, the return air cools and no pipe brings what is reckoned here.
     if (!answer.sizing.setting.on_time.holds() && holds(answer.verdict))
         answer.verdict = Verdict::probably_not;
+    if (answer.passage && !answer.passage->passes(answer.sizing.chosen)) answer.verdict = Verdict::no;
     answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
     answer.wrap = wrap_effect(built.house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;

@@ -153,6 +153,8 @@ BranchTrial try_size(const house::House& house, const BranchSetting& setting,
 BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting, BranchTrial tried) {
     const auto stock = ducts::stock_round_pipes();
     const std::size_t largest = place_in_stock(largest_branch);
+    if (!std::holds_alternative<house::Round>(tried.pipe))
+        tried = try_size(house, setting, house::Shape(first_try));
     std::size_t i = place_in_stock(std::get<house::Round>(tried.pipe));
     while (!tried.holds() && i < largest) tried = try_size(house, setting, house::Shape(stock[++i]));
     while (tried.holds() && i > 0) {
@@ -169,7 +171,6 @@ BranchSizing size_branch(const house::House& house, house::OutletId outlet) {
     sizing.setting = branch_setting(house, outlet);
     const BranchSetting& setting = sizing.setting;
     sizing.to_size = setting.to_size;
-    std::optional<house::Shape> pipe;
     if (sizing.to_size) {
         const BranchTrial guess = try_size(house, setting, house::Shape(first_try));
         const units::Airflow wanted = guess.needs ? guess.needs->airflow : guess.carries;
@@ -183,14 +184,20 @@ BranchSizing size_branch(const house::House& house, house::OutletId outlet) {
             sizing.trials.push_back(try_size(house, setting, house::Shape(stock[i])));
         sizing.chosen = std::min<std::size_t>(at, 2);
         if (const auto stack = stack_beside(house, setting)) sizing.trials.push_back(*stack);
-        pipe = choice.pipe;
     } else {
         sizing.trials.push_back(try_size(house, setting, std::nullopt));
     }
-    Tried tried = try_whole(house, setting, pipe);
+    choose(house, sizing, sizing.chosen);
+    return sizing;
+}
+
+void choose(const house::House& house, BranchSizing& sizing, std::size_t trial) {
+    sizing.chosen = trial;
+    const std::optional<house::Shape> pipe =
+        sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
+    Tried tried = try_whole(house, sizing.setting, pipe);
     sizing.budget = std::move(tried.budget);
     sizing.way = std::move(tried.way);
-    return sizing;
 }
 
 }  // namespace questions

@@ -69,6 +69,8 @@ BranchSetting branch_setting(const house::House& house, house::OutletId outlet);
 BranchTrial try_size(const house::House& house, const BranchSetting& setting,
                      const std::optional<house::Shape>& pipe);
 BranchSizing size_branch(const house::House& house, house::OutletId outlet);
+// Makes another trial the choice.
+void choose(const house::House& house, BranchSizing& sizing, std::size_t trial);
 
 // The smallest stock pipe that holds the room, searched from one already tried; the largest branch pipe where
 // none does.

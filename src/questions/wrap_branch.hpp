@@ -27,7 +27,8 @@ struct WrapEffect {
     OnItsWay bare, wrapped;
 };
 
-// Empty where no new duct is bare and lies in something colder than the heated rooms, or no flow holds the room.
+// Empty where no new duct is bare and lies in something colder than the heated rooms, or no flow holds the
+// room.
 std::optional<WrapEffect> wrap_effect(const house::House& house, const BranchSizing& sizing);
 
 }  // namespace questions

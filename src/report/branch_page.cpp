@@ -125,6 +125,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         cooler_note(view),
                                         before_note(view),
                                         friction_rate_note(view),
+                                        bay_note(view),
                                         wrap_note(view),
                                         summer_note(view),
                                         which_air(view),

@@ -20,6 +20,8 @@ struct BranchView {
     std::string room() const;  // "bath"
     units::Temperature wanted() const { return answer.sizing.setting.asked.inside; }
     units::Temperature night() const { return answer.house.site.winter_outdoor; }
+    const house::Bay* bay() const;  // the branch is led through; nullptr where none is named
+    bool blocked() const { return answer.passage && !answer.passage->passes(answer.sizing.chosen); }
     bool needs_none() const { return choice().needs && choice().needs->flow.si() <= 0; }
     // Nothing is left to drive air through the ducts, so no size can be told from another.
     bool no_pressure() const { return answer.sizing.budget.rate.si() <= 0; }
@@ -34,8 +36,10 @@ std::vector<std::string> what_would_help(const BranchView& view);
 Table branch_table(const BranchView& view);       // branch_table.cpp
 Note why_it_needs(const BranchView& view);        // branch_need.cpp
 Note friction_rate_note(const BranchView& view);  // branch_friction_rate.cpp
-Note wrap_note(const BranchView& view);           // branch_wrap.cpp
-Note parts_to_buy(const BranchView& view);        // branch_purchase.cpp
+Note bay_note(const BranchView& view);            // branch_bay.cpp
+std::string blocked_sentence(const BranchView& view);
+Note wrap_note(const BranchView& view);     // branch_wrap.cpp
+Note parts_to_buy(const BranchView& view);  // branch_purchase.cpp
 
 // branch_place.cpp: where the branch begins and where its air comes out.
 std::vector<const house::Duct*> new_ducts(const BranchView& view);  // from the trunk outwards

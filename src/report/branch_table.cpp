@@ -1,8 +1,10 @@
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 #include "report/branch_parts.hpp"
 #include "report/figures.hpp"
+#include "units/unit.hpp"
 
 namespace report {
 namespace {
@@ -13,8 +15,18 @@ using Cell = std::function<units::Written(const BranchTrial&)>;
 struct TrialColumn {
     Column column;
     Cell cell;
-    bool always = false;  // also where it does not tell the rows apart
+    bool always = false;     // also where it does not tell the rows apart
+    bool gives_way = false;  // to the column of the bay, where there is one: paper is narrow
 };
+
+// Room to spare is told to the eighth of an inch, never more than there is.
+std::string passes_words(units::Length spare, units::System system) {
+    if (!routes::passes(spare)) return "does not pass";
+    const units::Length step =
+        system == units::System::us ? units::unit::inch / 8 : 5 * units::unit::millimetre;
+    const units::Length whole = std::floor(spare / step + 1e-6) * step;
+    return whole.si() <= 0 ? "just passes" : figure(whole, system);
+}
 
 std::vector<TrialColumn> trial_columns(const BranchView& view) {
     const units::System system = view.system;
@@ -35,7 +47,9 @@ std::vector<TrialColumn> trial_columns(const BranchView& view) {
          true},
         {{"needs", Align::decimal}, needs, true},
         {{"arrives at", Align::decimal},
-         [system](const BranchTrial& t) { return units::write(t.arrives, system); }},
+         [system](const BranchTrial& t) { return units::write(t.arrives, system); },
+         false,
+         true},
         {{view.room() + " reaches", Align::decimal},
          [system](const BranchTrial& t) { return units::write(t.reaches, system); },
          true},
@@ -73,10 +87,16 @@ Table branch_table(const BranchView& view) {
     Table table;
     table.rows.resize(trials.size());
     for (const TrialColumn& column : trial_columns(view)) {
+        if (column.gives_way && view.bay()) continue;
         if (!column.always && !tells_apart(column.cell, trials)) continue;
         table.columns.push_back(column.column);
         const std::vector<std::string> cells = cells_of(column.cell, trials);
         for (std::size_t i = 0; i < trials.size(); ++i) table.rows[i].cells.push_back(cells[i]);
+    }
+    if (const auto& passage = view.answer.passage) {
+        table.columns.push_back({"room left in " + view.bay()->name, Align::left});
+        for (std::size_t i = 0; i < trials.size(); ++i)
+            table.rows[i].cells.push_back(passes_words(passage->spares[i], view.system));
     }
     const bool recommends = view.sizing().to_size && questions::holds(view.answer.verdict);
     if (recommends) table.rows[view.sizing().chosen].recommended = true;

@@ -34,13 +34,16 @@ std::string on_the_night(const BranchView& view) {
     return fmt::format("on a {} night", figure(view.night(), view.system));
 }
 
+// Of a room that its neighbours keep warm.
+std::string not_needed(const BranchView& view) {
+    return fmt::format(
+        "Not needed: with the damper open the {} would reach {} {}; leave the outlet out, or keep its "
+        "damper shut.",
+        view.room(), figure(view.choice().reaches, view.system), on_the_night(view));
+}
+
 // What the room gets with the damper open, and what then to do with the damper.
 std::string reaches_sentence(const BranchView& view) {
-    if (view.needs_none())
-        return fmt::format(
-            "but it is not needed. With the damper open the {} reaches {} {}; leave the outlet out, or "
-            "keep its damper shut",
-            view.room(), figure(view.choice().reaches, view.system), on_the_night(view));
     const std::string reached = figure(view.choice().reaches, view.system);
     const std::string wanted = figure(view.wanted(), view.system);
     if (reached == wanted)
@@ -131,12 +134,18 @@ std::string branch_headline(const BranchView& view) {
 }
 
 std::string branch_verdict(const BranchView& view) {
+    if (view.blocked()) return blocked_sentence(view);
+    if (view.needs_none() && questions::holds(view.answer.verdict)) return not_needed(view);
     const std::string word = verdict_word(view.answer.verdict) + ": ";
     if (!questions::holds(view.answer.verdict)) return word + falls_short(view) + ".";
     return word + reaches_sentence(view) + smaller_pipes(view) + ".";
 }
 
 std::vector<std::string> what_would_help(const BranchView& view) {
+    if (view.blocked())
+        return {
+            "another bay, a soffit below the joists, or a flat duct; choose while drains and sisters can "
+            "still move"};
     if (questions::holds(view.answer.verdict)) return {};
     const questions::BranchSizing& sizing = view.sizing();
     const BranchTrial& choice = view.choice();

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "report/figures.hpp"
+#include "routes/framing_limits.hpp"
+
 namespace report {
 namespace {
 
@@ -65,13 +68,28 @@ std::string old_materials(const house::House& house) {
 
 }  // namespace
 
+// The bay a new duct runs through tells how deep its joists are, and so what codes as a rule let be cut from
+// them.
+std::string structure(const house::House& house) {
+    std::string text =
+        "structure: no joist, stud or header is notched or bored for a duct unless your code's limits or "
+        "an engineer allow it";
+    for (const house::Duct& duct : house.ducts) {
+        if (duct.state != house::State::added || !duct.through) continue;
+        const house::Bay& bay = house.bays[static_cast<std::size_t>(*duct.through)];
+        if (bay.framing != house::Framing::joists) continue;
+        constexpr units::System system = units::System::us;  // codes speak in inches
+        const routes::JoistLimits limits = routes::joist_limits(bay.depth);
+        return text + "; as a rule, in a sawn joist " + figure(bay.depth, system) + " deep, no hole over " +
+               figure(limits.hole, system) + ", 2 in or more from each edge, and no notch deeper than " +
+               figure(limits.notch_depth, system) + " or in the middle third of the span";
+    }
+    return text;
+}
+
 std::vector<std::string> cautions(const house::House& house) {
     std::vector<std::string> list;
-    if (adds_a_duct(house))
-        list.emplace_back(
-            "structure: no joist, stud or header is notched or bored for a duct unless your code's limits or "
-            "an "
-            "engineer allow it");
+    if (adds_a_duct(house)) list.push_back(structure(house));
     for (std::string caution : {combustion_air(house.heater), damp_return(house), old_materials(house)})
         if (!caution.empty()) list.push_back(std::move(caution));
     list.emplace_back(

@@ -87,6 +87,25 @@ Json wrap_of(const std::optional<questions::WrapEffect>& wrap) {
             {"wrapped", on_its_way_of(wrap->wrapped)}};
 }
 
+Json passage_of(const questions::BranchAnswer& answer) {
+    if (!answer.passage) return nullptr;
+    const questions::BranchPassage& passage = *answer.passage;
+    const house::Bay& bay = answer.house.bays[static_cast<std::size_t>(passage.bay)];
+    Json spares = Json::array();
+    for (units::Length spare : passage.spares) spares.push_back(si(spare));
+    Json move = nullptr;
+    if (passage.move)
+        move = {{"pipe", bay.pipes[static_cast<std::size_t>(passage.move->pipe)].name},
+                {"way", routes::word_of(passage.move->way)},
+                {"by_m", si(passage.move->by)}};
+    return {{"bay", bay.name},
+            {"spare_of_each_trial_m", spares},
+            {"passes", passage.passes(answer.sizing.chosen)},
+            {"would_pass_after", move},
+            {"largest_pipe", passage.largest_pipe ? shape_of(*passage.largest_pipe) : Json(nullptr)},
+            {"largest_stack", passage.largest_stack ? shape_of(*passage.largest_stack) : Json(nullptr)}};
+}
+
 Json branch_answer(const questions::BranchAnswer& answer) {
     const questions::BranchSizing& sizing = answer.sizing;
     const questions::BranchSetting& setting = sizing.setting;
@@ -103,6 +122,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"chosen", sizing.chosen},
             {"trials", trials},
             {"at_house_temperature", cooler_of(answer.cooler)},
+            {"through", passage_of(answer)},
             {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},
             {"blower_m3_s", si(setting.blower.airflow)},

@@ -10,6 +10,7 @@ void read_house(TableReader& sheet, house::Survey& survey);    // house, site, t
 void read_rooms(TableReader& sheet, house::Survey& survey);    // room, other_rooms
 void read_machine(TableReader& sheet, house::Survey& survey);  // heater, blower, cooling, device
 void read_ducts(TableReader& sheet, house::Survey& survey);    // duct
+void read_framing(TableReader& sheet, house::Survey& survey);  // floor, bay
 void read_outlets(TableReader& sheet, house::Survey& survey);  // outlet
 
 // "3 square" or "2 rounded".

@@ -29,6 +29,8 @@ void find_repeated_names(const house::Survey& survey, Mistakes& mistakes) {
     find_repeated(survey.rooms, "rooms", mistakes);
     find_repeated(survey.ducts, "ducts", mistakes);
     find_repeated(survey.outlets, "outlets", mistakes);
+    find_repeated(survey.floors, "floors", mistakes);
+    find_repeated(survey.bays, "bays", mistakes);
     for (const house::SurveyRoom& room : survey.rooms)
         find_repeated(room.windows, "windows of one room", mistakes);
 }

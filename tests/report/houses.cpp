@@ -182,6 +182,12 @@ constexpr std::string_view blower = R"([blower]
 points = [["0.2 in.wc", "1180 cfm"], ["0.4 in.wc", "1080 cfm"], ["0.6 in.wc", "950 cfm"], ["0.8 in.wc", "780 cfm"]]
 includes = ["filter"]
 )";
+constexpr const char* crowded_bay = R"(
+[[bay]]
+name = "bay 4"
+clear = ["11-3/8 in", "7-1/2 in"]
+pipes = [{ name = "3 in drain", outside = "3-15/16 in", from_west = "1-1/2 in", top = "3/4 in" }]
+)";
 constexpr std::string_view new_run = R"(at = "20 ft"
 length = "17 ft"
 )";
@@ -230,6 +236,8 @@ const std::vector<NamedSheet>& sheets() {
         {"a heat pump in the cold",
          with(bath_sheet(), "kind = \"furnace\"\ninput = \"80000 Btu/h\"\nefficiency = \"80 %\"",
               "kind = \"heat pump\"\noutput = \"64000 Btu/h\"")},
+        {"a crowded bay",
+         with(bath_sheet(), new_run, std::string(new_run) + "through = \"bay 4\"\n") + crowded_bay},
         {"no pressure for the ducts",
          with(bath_sheet(), "[blower]\n", "[blower]\nstatic = \"0.01 in.wc\"\n")},
     };

@@ -1,0 +1,207 @@
+#include "routes/bay_section.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <queue>
+
+namespace routes {
+namespace {
+
+struct Point {
+    double x = 0, y = 0;  // m, from the first side and from the top
+};
+
+// Half the sizes of a duct about its middle: a circle, or a rectangle with square corners.
+struct Body {
+    double half_width = 0, half_height = 0;
+    bool round = false;
+};
+
+Body body_of(const house::Shape& shape) {
+    if (const auto* round = std::get_if<house::Round>(&shape))
+        return {round->diameter.si() / 2, round->diameter.si() / 2, true};
+    const auto& flat = std::get<house::Rectangular>(shape);
+    return {flat.width.si() / 2, flat.height.si() / 2, false};
+}
+
+// What a pipe sweeps: all points no farther than `radius` from an upright line; a pipe across is a band
+// instead.
+struct Obstacle {
+    double x = 0, high = 0, low = 0, radius = 0;
+    bool across = false;
+};
+
+Obstacle obstacle_of(const house::BayPipe& pipe) {
+    const double radius = pipe.outside.si() / 2;
+    const double a = pipe.top.si() + radius, b = pipe.other_top.si() + radius;
+    return {pipe.from_side.si() + radius, std::min(a, b), std::max(a, b), radius, pipe.across};
+}
+
+// From the outside of a duct whose middle is at `middle` to the outside of the pipe; below zero they overlap.
+double distance(const Body& duct, Point middle, const Obstacle& pipe) {
+    const double dy = std::max({0.0, pipe.high - middle.y, middle.y - pipe.low});
+    if (pipe.across) return dy - duct.half_height - pipe.radius;
+    const double dx = std::abs(middle.x - pipe.x);
+    if (duct.round) return std::hypot(dx, dy) - duct.half_width - pipe.radius;
+    const double beside = dx - duct.half_width, above = dy - duct.half_height;
+    // Beyond a face the way to the pipe's line is straight, beyond a corner it is aslant, within both it is
+    // negative.
+    const double to_line = beside > 0 && above > 0 ? std::hypot(beside, above) : std::max(beside, above);
+    return to_line - pipe.radius;
+}
+
+// The largest of the least distances over the places the duct's middle can take. Distances change no faster
+// than the middle moves.
+class Widest {
+  public:
+    Widest(const Body& duct, std::vector<Obstacle> pipes) : duct_(duct), pipes_(std::move(pipes)) {}
+
+    double over(Point low, Point high) {
+        push(low, high);
+        constexpr double accuracy = 1e-5;  // m
+        constexpr int most_parts = 200'000;
+        for (int i = 0; i < most_parts && !parts_.empty() && parts_.top().bound > best_ + accuracy; ++i)
+            split();
+        return best_;
+    }
+
+  private:
+    struct Part {
+        Point low, high;
+        double bound = 0;
+        bool operator<(const Part& other) const { return bound < other.bound; }
+    };
+
+    double least(Point middle) const {
+        double nearest = 1e9;
+        for (const Obstacle& pipe : pipes_) nearest = std::min(nearest, distance(duct_, middle, pipe));
+        return nearest;
+    }
+
+    void push(Point low, Point high) {
+        const double here = least({(low.x + high.x) / 2, (low.y + high.y) / 2});
+        for (const Point corner : {low, high, Point{low.x, high.y}, Point{high.x, low.y}})
+            best_ = std::max(best_, least(corner));
+        best_ = std::max(best_, here);
+        parts_.push({low, high, here + std::hypot(high.x - low.x, high.y - low.y) / 2});
+    }
+
+    void split() {
+        const Part part = parts_.top();
+        parts_.pop();
+        const bool wide = part.high.x - part.low.x > part.high.y - part.low.y;
+        Point middle_high = part.high, middle_low = part.low;
+        (wide ? middle_high.x : middle_high.y) =
+            wide ? (part.low.x + part.high.x) / 2 : (part.low.y + part.high.y) / 2;
+        (wide ? middle_low.x : middle_low.y) = wide ? middle_high.x : middle_high.y;
+        push(part.low, middle_high);
+        push(middle_low, part.high);
+    }
+
+    Body duct_;
+    std::vector<Obstacle> pipes_;
+    std::priority_queue<Part> parts_;
+    double best_ = -1e9;
+};
+
+double spare_lying_so(const house::Bay& bay, const Body& duct) {
+    const double width = bay.width.si(), depth = bay.depth.si();
+    const double empty = std::min(width - 2 * duct.half_width, depth - 2 * duct.half_height);
+    if (bay.pipes.empty() || empty < 0) return empty;
+    std::vector<Obstacle> pipes;
+    for (const house::BayPipe& pipe : bay.pipes) pipes.push_back(obstacle_of(pipe));
+    const double beside =
+        Widest(duct, std::move(pipes))
+            .over({duct.half_width, duct.half_height}, {width - duct.half_width, depth - duct.half_height});
+    return std::min(empty, beside - bay.clearance.si());
+}
+
+// Whether the pipes still lie within the bay and apart from each other.
+bool pipes_have_room(const house::Bay& bay) {
+    constexpr double touch = 1e-6;
+    for (std::size_t i = 0; i < bay.pipes.size(); ++i) {
+        const Obstacle a = obstacle_of(bay.pipes[i]);
+        if (a.high - a.radius < -touch || a.low + a.radius > bay.depth.si() + touch) return false;
+        if (!a.across && (a.x - a.radius < -touch || a.x + a.radius > bay.width.si() + touch)) return false;
+        for (std::size_t j = 0; j < i; ++j) {
+            const Obstacle b = obstacle_of(bay.pipes[j]);
+            const double dy = std::max({0.0, a.high - b.low, b.high - a.low});
+            const double dx = a.across || b.across ? 0 : a.x - b.x;
+            if (std::hypot(dx, dy) < a.radius + b.radius - touch) return false;
+        }
+    }
+    return true;
+}
+
+void shift(house::BayPipe& pipe, Way way, units::Length by) {
+    switch (way) {
+        case Way::to_first_side:
+            pipe.from_side -= by;
+            break;
+        case Way::to_second_side:
+            pipe.from_side += by;
+            break;
+        case Way::up:
+            pipe.top -= by, pipe.other_top -= by;
+            break;
+        case Way::down:
+            pipe.top += by, pipe.other_top += by;
+            break;
+    }
+}
+
+bool passes_after(const house::Bay& bay, const house::Shape& taken_up, const Move& move) {
+    house::Bay changed = bay;
+    shift(changed.pipes[static_cast<std::size_t>(move.pipe)], move.way, move.by);
+    return pipes_have_room(changed) && passes(spare(changed, taken_up));
+}
+
+}  // namespace
+
+const char* word_of(Way way) {
+    switch (way) {
+        case Way::to_first_side:
+            return "to the first side";
+        case Way::to_second_side:
+            return "to the second side";
+        case Way::up:
+            return "up";
+        case Way::down:
+            break;
+    }
+    return "down";
+}
+
+house::Shape outside(const house::Shape& shape, units::Resistance wrap) {
+    constexpr units::Length a_side_for_r6{2 * units::unit::inch};
+    const units::Length more = seam + 2 * (wrap / (6 * units::unit::r_value_us)) * a_side_for_r6;
+    if (const auto* round = std::get_if<house::Round>(&shape)) return house::Round{round->diameter + more};
+    const auto& flat = std::get<house::Rectangular>(shape);
+    return house::Rectangular{flat.width + more, flat.height + more};
+}
+
+units::Length spare(const house::Bay& bay, const house::Shape& taken_up) {
+    const Body duct = body_of(taken_up);
+    double most = spare_lying_so(bay, duct);
+    if (!duct.round) most = std::max(most, spare_lying_so(bay, {duct.half_height, duct.half_width, false}));
+    return units::Length(most);
+}
+
+std::optional<Move> least_move(const house::Bay& bay, const house::Shape& taken_up) {
+    constexpr units::Length eighth{units::unit::inch / 8};
+    house::Bay empty = bay;
+    empty.pipes.clear();
+    if (!passes(spare(empty, taken_up))) return std::nullopt;
+    const units::Length farthest = std::max(bay.width, bay.depth);
+    for (units::Length by = eighth; by < farthest; by += eighth)
+        for (int pipe = 0; pipe < static_cast<int>(bay.pipes.size()); ++pipe)
+            for (const Way way : {Way::to_first_side, Way::to_second_side, Way::up, Way::down}) {
+                const bool sideways = way == Way::to_first_side || way == Way::to_second_side;
+                if (sideways && bay.pipes[static_cast<std::size_t>(pipe)].across) continue;
+                const Move move{pipe, way, by};
+                if (passes_after(bay, taken_up, move)) return move;
+            }
+    return std::nullopt;
+}
+
+}  // namespace routes

@@ -1,0 +1,128 @@
+// The page of `branch` in its corners: nothing drives the air, the room needs none, the bay is too small.
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+#include "report/houses.hpp"
+#include "report/page_parts.hpp"
+#include "report/pages.hpp"
+#include "report/text.hpp"
+
+namespace {
+
+using namespace report_test;
+using report::Page;
+
+std::string sheet_named(const std::string& name) {
+    for (const NamedSheet& house : sheets())
+        if (house.name == name) return house.sheet;
+    ADD_FAILURE() << name;
+    return {};
+}
+
+TEST(BranchPage, tells_no_sizes_where_nothing_drives_the_air) {
+    const auto answer = branch_of(sheet_named("no pressure for the ducts"));
+    const Page page = report::branch_page(answer, {});
+    EXPECT_TRUE(page.tables.empty());
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
+                testing::MatchesRegex(
+                    "bath: nothing drives air through the way to .*; the bath needs [0-9]+ cfm .*"));
+    EXPECT_THAT(page.verdict, testing::StartsWith("No: the blower's pressure is used up"));
+    for (const report::Note& n : page.notes)
+        for (const std::string& line : n.lines)
+            EXPECT_EQ(line.find("pipe would be chosen"), std::string::npos) << line;
+}
+
+TEST(LoadsPage, remarks_on_a_storey_without_rooms) {
+    const auto about_rooms = [](const Page& page) {
+        const report::Note* whole = note(page, "whole house");
+        return whole && whole->lines.back().find("describes no room on one of them") != std::string::npos;
+    };
+    EXPECT_FALSE(about_rooms(report::loads_page(loads_of(bath_sheet()), {})));
+    const std::string sheet = bath_sheet();
+    const std::size_t others = sheet.find("[other_rooms]"), next = sheet.find("\n[", others + 1);
+    const std::string alone = sheet.substr(0, others) + sheet.substr(next + 1);
+    EXPECT_TRUE(about_rooms(report::loads_page(loads_of(alone), {})));
+    EXPECT_TRUE(about_rooms(report::branch_page(branch_of(alone), {})));
+}
+
+// A hall between a warm bath and the rest of the house, with an outlet it does not need.
+std::string hall_that_gains() {
+    return R"(sheet = 1
+[house]
+built = 1924
+storeys = 2
+[site]
+winter_outdoor = "3 F"
+winter_indoor = "70 F"
+[[room]]
+name = "bath"
+storey = 2
+corner = ["0 ft", "0 ft"]
+size = ["8 ft", "9 ft"]
+winter_indoor = "76 F"
+[room.wall.north]
+faces = "outdoors"
+[[room]]
+name = "hall"
+storey = 2
+corner = ["8 ft", "0 ft"]
+size = ["4 ft", "9 ft"]
+above = { space = "heated rooms" }
+[other_rooms]
+floor_area = "1200 ft2"
+[[duct]]
+name = "hall run"
+side = "supply"
+from = "plenum"
+length = "10 ft"
+state = "new"
+[[outlet]]
+name = "hall register"
+duct = "hall run"
+room = "hall"
+state = "new"
+)";
+}
+
+TEST(BranchPage, of_a_room_that_gains_says_that_it_needs_no_air) {
+    const Page page = report::branch_page(branch_of(hall_that_gains()), {});
+    EXPECT_THAT(report::with_plain_spaces(page.headline),
+                testing::HasSubstr("; the hall needs none on a 3 F night"));
+    EXPECT_THAT(page.verdict, testing::StartsWith("Not needed: "));
+    ASSERT_NE(note(page, "why none"), nullptr);
+    EXPECT_THAT(
+        report::with_plain_spaces(note(page, "why none")->lines[0]),
+        testing::MatchesRegex("at 70 F inside and 3 F outside the hall gains ([0-9]+) Btu/h: from the 76 F "
+                              "bath [0-9]+"));
+    EXPECT_EQ(note(page, "before work"), nullptr);
+}
+
+TEST(LoadsPage, of_a_room_that_gains_speaks_of_no_negative_loss) {
+    const Page page = report::loads_page(loads_of(hall_that_gains()), {});
+    EXPECT_THAT(
+        report::with_plain_spaces(page.tables[1].title),
+        testing::MatchesRegex("The hall loses nothing at 70 F: the warmer rooms around it bring it [0-9]+ "
+                              "Btu/h more than it gives away. It needs no supply air.*"));
+}
+
+TEST(BranchPage, of_a_bay_that_is_too_crowded_says_what_has_to_move) {
+    const auto answer = branch_of(sheet_named("a crowded bay"));
+    const Page page = report::branch_page(answer, {});
+    ASSERT_TRUE(answer.passage);
+    EXPECT_EQ(page.tables[0].columns.back().heading, "room left in bay 4");
+    EXPECT_EQ(page.tables[0].rows[answer.sizing.chosen].cells.back(), "does not pass");
+    EXPECT_THAT(report::with_plain_spaces(page.verdict),
+                testing::MatchesRegex("No, not as bay 4 is: .* does not pass; .*"));
+    ASSERT_NE(note(page, "through"), nullptr);
+    EXPECT_EQ(note(page, "to buy"), nullptr);
+    for (const report::Row& row : page.tables[0].rows) EXPECT_FALSE(row.recommended);
+}
+
+TEST(BranchPage, without_a_bay_speaks_of_none) {
+    const Page page = report::branch_page(branch_of(bath_sheet()), {});
+    EXPECT_EQ(note(page, "through"), nullptr);
+    EXPECT_EQ(page.tables[0].columns.back().heading.find("room left"), std::string::npos);
+}
+
+}  // namespace
