@@ -28,6 +28,8 @@ void add_glass(std::vector<BeyondLimit>& all, const house::SurveyRoom& written, 
         if (here > most_glass_on_a_side * floor)
             sides.push_back({Limit::glass_on_a_side, room.id, side.value, here / floor});
     }
+    for (const house::SurveyWindow& window : written.windows)
+        if (window.surface && window.size) glass += window.size->value.first * window.size->value.second;
     // Too much in all says more than too much on a side.
     if (glass > most_glass_in_all * floor) sides = {{Limit::glass_in_all, room.id, {}, glass / floor}};
     all.insert(all.end(), sides.begin(), sides.end());

@@ -29,8 +29,10 @@ void find_repeated_names(const house::Survey& survey, Mistakes& mistakes) {
     find_repeated(survey.rooms, "rooms", mistakes);
     find_repeated(survey.ducts, "ducts", mistakes);
     find_repeated(survey.outlets, "outlets", mistakes);
-    for (const house::SurveyRoom& room : survey.rooms)
+    for (const house::SurveyRoom& room : survey.rooms) {
+        find_repeated(room.surfaces, "surfaces of one room", mistakes);
         find_repeated(room.windows, "windows of one room", mistakes);
+    }
 }
 
 }  // namespace sheet
