@@ -74,9 +74,7 @@ void build_partitions(Work& work);
 
 // ground.cpp: what lies in the ground or on it. space_temperature asks it for the ground's.
 units::Temperature ground_temperature(Work& work, const std::string& used_for);
-Buried buried_wall(Work& work, const SurveyGround& written, Place place, const std::string& whose);
-void lay_on_the_ground(Work& work, Surface& floor, const SurveyRoom& written, const Room& room,
-                       const SurveyGround& ground);
+void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
 void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose);
 
 // constructions.cpp: is_known: not missing, and not "don't know".

@@ -67,21 +67,11 @@ void blame_slab_words(Work& work, const SurveyGround& ground, const std::string&
             work.ledger.blame(word->place, "the " + whose + " is no slab on the ground",
                               "leave this out, or leave out the depth");
     if (ground.exposed_edge)
-        work.ledger.blame(Mistake{"the " + whose + " lies below the ground and has no exposed edge",
+        work.ledger.blame(Mistake{"the " + whose + " lies in the ground and has no exposed edge",
                                   {},
                                   "give its depth, or the exposed edge of a slab, not both",
                                   ground.exposed_edge->place,
                                   ground.depth ? std::optional<Place>(ground.depth->place) : std::nullopt});
-}
-
-}  // namespace
-
-// Nowhere is the ground colder than the coldest air above it.
-units::Temperature ground_temperature(Work& work, const std::string& used_for) {
-    const SurveySite& site = work.survey.site;
-    if (site.ground) return site.ground->value;
-    const units::Temperature usual(work.ledger.take(DefaultId::ground_temperature, used_for));
-    return std::max(usual, work.house.site.winter_outdoor);
 }
 
 Buried buried_wall(Work& work, const SurveyGround& written, Place place, const std::string& whose) {
@@ -96,26 +86,56 @@ Buried buried_wall(Work& work, const SurveyGround& written, Place place, const s
                     "depth is that of its bottom, depth_from that of its top",
                     written.depth->place,
                     written.depth_from ? std::optional<Place>(written.depth_from->place) : std::nullopt});
-    for (const Maybe<std::string>& word : {written.edge, written.covering})
-        if (word) work.ledger.blame(word->place, "the " + whose + " is no slab on the ground");
+    blame_slab_words(work, written, whose);
     buried.soil = soil(work, whose);
     return buried;
 }
 
-void lay_on_the_ground(Work& work, Surface& floor, const SurveyRoom& written, const Room& room,
-                       const SurveyGround& ground) {
-    const std::string whose = floor.name + " of the " + room.name;
-    if (ground.depth_from)
-        work.ledger.blame(ground.depth_from->place, "a floor has one depth", "give depth alone");
-    if (!ground.depth || ground.depth->value <= units::Length()) {
-        floor.slab = slab_of(work, written, room, ground, whose);
-        floor.beyond = Space::outdoors;
-        return;
+Buried buried_floor(Work& work, const Room& room, const SurveyGround& written, const std::string& whose) {
+    blame_slab_words(work, written, whose);
+    depth_is_sane(work, *written.depth, whose);
+    return {written.depth->value, written.depth->value, shortest_width(work, room), soil(work, whose)};
+}
+
+bool lies_on_the_ground(const Face& face, const SurveyGround& ground) {
+    return face.kind == SurfaceKind::floor && (!ground.depth || ground.depth->value <= units::Length());
+}
+
+}  // namespace
+
+// Nowhere is the ground colder than the coldest air above it.
+units::Temperature ground_temperature(Work& work, const std::string& used_for) {
+    const SurveySite& site = work.survey.site;
+    if (site.ground) return site.ground->value;
+    const units::Temperature usual(work.ledger.take(DefaultId::ground_temperature, used_for));
+    return std::max(usual, work.house.site.winter_outdoor);
+}
+
+void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const Face& face,
+                       const Make& make) {
+    const std::string whose = face.name + " of the " + room.name;
+    if (face.kind == SurfaceKind::ceiling || face.kind == SurfaceKind::slope)
+        return work.ledger.blame(face.place, "no ceiling lies against the ground");
+    if (face.kind == SurfaceKind::floor && make.ground.depth_from)
+        work.ledger.blame(make.ground.depth_from->place, "a floor has one depth", "give depth alone");
+    Surface surface{face.kind, face.name, face.area, face.beyond, units::Transmittance()};
+    if (lies_on_the_ground(face, make.ground)) {
+        if (is_known(make.construction))
+            work.ledger.blame(
+                make.construction->place,
+                "the " + whose + " is a slab on the ground and loses by its edge, however it is made",
+                "say how its edge is insulated, edge = \"bare\", and what lies on it, covering = "
+                "\"carpet\"");
+        surface.beyond = Space::outdoors;
+        surface.slab = slab_of(work, written, room, make.ground, whose);
+    } else {
+        surface.assembly = assembly_or(work, make.construction, DefaultId::buried_make, whose);
+        surface.buried = face.kind == SurfaceKind::floor ? buried_floor(work, room, make.ground, whose)
+                                                         : buried_wall(work, make.ground, face.place, whose);
+        work.house.space_winter[static_cast<std::size_t>(Space::ground)] =
+            space_temperature(work, Space::ground, whose);
     }
-    blame_slab_words(work, ground, whose);
-    depth_is_sane(work, *ground.depth, whose);
-    floor.buried =
-        Buried{ground.depth->value, ground.depth->value, shortest_width(work, room), soil(work, whose)};
+    room.surfaces.push_back(std::move(surface));
 }
 
 void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose) {

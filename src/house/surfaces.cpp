@@ -37,25 +37,16 @@ void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& fac
     if (net.si() < 0)
         return work.ledger.blame(face.place,
                                  "the openings of the " + face.name + " are larger than the wall");
-    const bool in_ground = face.beyond == Space::ground;
-    if (in_ground && open.si() > 0)
+    if (face.beyond == Space::ground && open.si() > 0)
         return work.ledger.blame(face.place,
                                  "the " + whose + " lies in the ground and has a window or a door",
                                  "describe the part above the ground as a [[room.surface]] of its own");
-    if (in_ground && (face.kind == SurfaceKind::ceiling || face.kind == SurfaceKind::slope))
-        return work.ledger.blame(face.place, "no ceiling lies against the ground");
+    if (face.beyond == Space::ground) return add_in_the_ground(work, written, room, face, make);
+    blame_words_of_the_ground(work, make.ground, whose);
     work.house.space_winter[static_cast<std::size_t>(face.beyond)] =
         space_temperature(work, face.beyond, whose);
-    Surface surface{
-        face.kind, face.name, net, face.beyond,
-        assembly_or(work, make.construction, in_ground ? DefaultId::buried_make : make.usual, whose)};
-    if (!in_ground)
-        blame_words_of_the_ground(work, make.ground, whose);
-    else if (face.kind == SurfaceKind::floor)
-        lay_on_the_ground(work, surface, written, room, make.ground);
-    else
-        surface.buried = buried_wall(work, make.ground, face.place, whose);
-    room.surfaces.push_back(std::move(surface));
+    room.surfaces.push_back(
+        {face.kind, face.name, net, face.beyond, assembly_or(work, make.construction, make.usual, whose)});
 }
 
 namespace {

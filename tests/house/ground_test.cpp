@@ -63,6 +63,8 @@ TEST(Ground, a_floor_on_it_is_a_slab_whose_edge_lies_under_the_cold_walls) {
     EXPECT_EQ(std::get<Space>(floor.beyond), Space::outdoors);
     EXPECT_DOUBLE_EQ(std::get<units::Conductivity>(floor.slab->edge_loss).si(), 1.263);
     EXPECT_THAT(taken_for(built, DefaultId::slab_edge), ElementsAre("floor of the bath"));
+    EXPECT_THAT(taken_for(built, DefaultId::ground_temperature), IsEmpty());
+    EXPECT_THAT(taken_for(built, DefaultId::buried_make), IsEmpty());
     // What lies on it matters in summer alone.
     EXPECT_THAT(taken_for(built, DefaultId::slab_covering), IsEmpty());
 }
@@ -119,12 +121,22 @@ TEST(Ground, a_floor_is_below_it_or_on_it) {
     survey.rooms[0].below->ground.depth = at(122, m(1));
     survey.rooms[0].below->ground.exposed_edge = at(123, m(4));
     survey.rooms[0].below->ground.edge = at(124, "bare");
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("123: the floor of the bath lies in the ground and has no exposed edge -> give "
+                            "its depth, or the exposed edge of a slab, not both, see 122",
+                            "124: the floor of the bath is no slab on the ground -> leave this out, or leave "
+                            "out the depth"));
+}
+
+TEST(Ground, how_a_slab_is_made_plays_no_part) {
+    house::Survey survey = one_room();
+    survey.rooms[0].below = on_the_ground();
+    survey.rooms[0].below->construction = at(122, "concrete");
     EXPECT_THAT(
         mistakes(survey),
-        ElementsAre("123: the floor of the bath lies below the ground and has no exposed edge -> give "
-                    "its depth, or the exposed edge of a slab, not both, see 122",
-                    "124: the floor of the bath is no slab on the ground -> leave this out, or leave "
-                    "out the depth"));
+        ElementsAre("122: the floor of the bath is a slab on the ground and loses by its edge, however "
+                    "it is made -> say how its edge is insulated, edge = \"bare\", and what lies on "
+                    "it, covering = \"carpet\""));
 }
 
 TEST(Ground, no_window_lies_in_it) {
