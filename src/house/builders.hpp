@@ -26,23 +26,61 @@ units::Temperature space_temperature(Work& work, Space space, const std::string&
 // summer.cpp: the cooling season, where there is cooling; after the rooms the roof over them.
 void build_summer(Work& work);
 void build_roof(Work& work);
-Sunlit sunlit(Work& work, const SurveyWindow& window, WallSide side, const std::string& whose);
+// looks: degrees clockwise from the plan's north.
+Sunlit sunlit(Work& work, const SurveyWindow& window, double looks, const std::string& whose);
 
-// rooms.cpp: sizes and temperatures of every room, then its surfaces.
+// rooms.cpp: sizes and temperatures of every room, then its surfaces. growth: how far the inside face of a
+// side moves outwards by this stage; corner_of needs a room that has one.
 void build_rooms(Work& work);
+units::Length growth(const Work& work, const SurveyRoom& written, WallSide side);
+Two corner_of(const Work& work, const SurveyRoom& written);
 units::Length wall_length(const Room& room, WallSide side);
 units::Area wall_area(const Room& room, WallSide side);
 
-// surfaces.cpp: walls that name what they face, ceiling and floor. openings.cpp: windows and doors in such a
-// wall; gives their area. partitions.cpp: what lies between rooms, equal and opposite on both sides.
+// What a wall, slope, ceiling or floor faces; a face of a room, in which windows and doors may be.
+std::optional<Space> space_named(std::string_view text);
+void blame_facing(Work& work, const Given<std::string>& faces);
+struct Face {
+    std::optional<WallSide> side;           // of a wall named by its side
+    const SurveySurface* listed = nullptr;  // or a surface of the list
+    SurfaceKind kind = SurfaceKind::wall;
+    std::string name;
+    Place place;
+    units::Length length, height;  // 0: not known
+    units::Area area;              // openings included
+    Space beyond = Space::outdoors;
+};
+
+// surfaces.cpp: walls that name what they face, ceiling and floor. listed_surfaces.cpp: those of a list.
+// openings.cpp: windows and doors in a face; gives their area. partitions.cpp: what lies between rooms, equal
+// and opposite on both sides. add_face: what is left of it beside its openings, as a surface.
 void build_walls(Work& work, const SurveyRoom& written, Room& room);
 bool lies_inside(const Survey& survey, const SurveyRoom& written, WallSide side);
+struct Make {
+    Maybe<std::string> construction;
+    DefaultId usual;
+    SurveyGround ground;
+};
+void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
+DefaultId usual_wall(const Work& work);  // of unknown make, by the year the house was built
 void build_ceiling_and_floor(Work& work, const SurveyRoom& written, Room& room);
-units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, WallSide side, Space beyond);
+units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, const Face& face);
+void build_listed_surfaces(Work& work, const SurveyRoom& written, Room& room);
+units::Area listed_area(const Room& room, const SurveySurface& surface);  // 0 where the sheet does not tell
+SurfaceKind kind_of(const SurveySurface& surface);
+// Of the room's ceilings or floors, those that a list describes: its own, or that of the room beyond.
+units::Area listed_flat(const Work& work, const SurveyRoom& written, SurfaceKind kind);
 void build_partitions(Work& work);
 
-// constructions.cpp
+// ground.cpp: what lies in the ground or on it. space_temperature asks it for the ground's.
+units::Temperature ground_temperature(Work& work, const std::string& used_for);
+void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
+void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose);
+
+// constructions.cpp: is_known: not missing, and not "don't know".
+bool is_known(const Maybe<std::string>& name);
 Assembly assembly_named(Work& work, const Given<std::string>& name);
+Assembly assembly_or(Work& work, const Maybe<std::string>& name, DefaultId usual, const std::string& whose);
 
 // machine.cpp: heater, blower, devices. other_rooms.cpp. ducts.cpp. outlets.cpp
 void build_other_rooms(Work& work);

@@ -1,6 +1,7 @@
 // Constructions of the sheet as assemblies: a U, an R, or layers between which some framing stands.
 #include "house/builders.hpp"
 #include "house/names.hpp"
+#include "units/read.hpp"
 #include "units/unit.hpp"
 
 namespace house {
@@ -15,7 +16,45 @@ double framing_share(Work& work, const SurveyConstruction& construction) {
                             construction.name);
 }
 
+// "don't know, 3-1/2 in" in its two parts; a thickness that cannot be read is loads' to blame.
+struct LayerText {
+    std::string_view name;
+    units::Length thickness;
+};
+LayerText split(std::string_view text) {
+    const auto comma = text.find(',');
+    if (comma == std::string_view::npos) return {text, {}};
+    const auto reading = units::read_length(text.substr(comma + 1));
+    const auto* thickness = std::get_if<units::Length>(&reading);
+    return {text.substr(0, comma), thickness ? *thickness : units::Length()};
+}
+
+// Layers the default table knows better than any table of materials.
+bool add_unnamed(Work& work, const SurveyConstruction& construction, std::string_view text, Layers& layers) {
+    constexpr units::Length least_bay = 2 * units::unit::inch;  // thicker than any sheet or board on a wall
+    const LayerText layer = split(text);
+    const bool open = layer.name == "open stud bay" && layer.thickness > units::Length();
+    if (!open && layer.name != dont_know) return false;
+    if (!open && !(construction.studs && layer.thickness >= least_bay)) {
+        layers.unknown += units::Resistance(work.ledger.take(DefaultId::unknown_layer, construction.name));
+        return true;
+    }
+    layers.bay_depth += layer.thickness;
+    layers.bay += units::Resistance(
+        work.ledger.take(open ? DefaultId::open_bay : DefaultId::unknown_bay, construction.name));
+    return true;
+}
+
 }  // namespace
+
+bool is_known(const Maybe<std::string>& name) { return name && name->value != dont_know; }
+
+Assembly assembly_or(Work& work, const Maybe<std::string>& name, DefaultId usual, const std::string& whose) {
+    if (is_known(name)) return assembly_named(work, *name);
+    const double value = work.ledger.take(usual, whose);
+    const bool resistance = default_row(usual).written == WrittenAs::r_value;
+    return units::Transmittance(resistance ? 1 / value : value);
+}
 
 Assembly assembly_named(Work& work, const Given<std::string>& name) {
     const auto found = find_named(work.survey.constructions, name.value);
@@ -35,8 +74,11 @@ Assembly assembly_named(Work& work, const Given<std::string>& name) {
                                   true});
         return units::Transmittance(1);
     }
-    Layers layers{{}, framing_share(work, construction)};
-    for (const auto& layer : construction.layers) layers.names.push_back({layer.value, layer.place});
+    Layers layers;
+    layers.framing = framing_share(work, construction);
+    for (const auto& layer : construction.layers)
+        if (!add_unnamed(work, construction, layer.value, layers))
+            layers.names.push_back({layer.value, layer.place});
     return layers;
 }
 

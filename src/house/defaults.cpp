@@ -102,6 +102,30 @@ constexpr DefaultRow rows[] = {
      "common practice"},
     {pipe_clearance, "room to be kept between a duct and a pipe", foot / 24, foot / 48, foot / 12, length,
      "half an inch; common practice"},
+    {knee_wall, "knee wall of unknown make", 1.5, 0.40, 3.2, u_factor,
+     "derived: plaster on lath on one side; low: filled with batts, high: bare; ASHRAE Fundamentals 2021 ch. "
+     "26"},
+    {roof_slope, "slope under the roof, of unknown make", 1.2, 0.40, 1.7, u_factor,
+     "derived: shingles, boards, rafters, plaster; low: filled bays, high: empty ones; ASHRAE Fundamentals "
+     "2021 ch. 26"},
+    {unknown_layer, "layer nobody knows", 0.14, 0.03, 0.30, r_value,
+     "derived: between a thin sheet and insulating board; ASHRAE Fundamentals 2021 ch. 26"},
+    {unknown_bay, "stud bay nobody looked into", 0.16, 0.10, 2.3, r_value,
+     "derived: empty; low: open at its ends, high: filled; ASHRAE Fundamentals 2021 ch. 26"},
+    {soil, "conductivity of the soil", 1.4, 0.8, 2.25, conductivity,
+     "ASHRAE Fundamentals 2021 ch. 18 (read); range of soils, ibid. ch. 26 (read)"},
+    {buried_make, "wall or floor in the ground, with its inside film", 0.259, 0.20, 1.1, r_value,
+     "bare concrete, ASHRAE Fundamentals 2021 ch. 18 (read); high: furred and finished, derived"},
+    {ground_temperature, "ground on the design night", f(34), f(26), f(50), temperature,
+     "derived: mean annual air of 50 F less a swing of 5 to 13 K at the surface, ASHRAE Fundamentals 2021 "
+     "ch. "
+     "18 (memory)"},
+    {slab_edge, "edge of a slab on the ground", 1.263, 0.86, 2.07, conductivity,
+     "bare edge, energy code of a state (read); low: insulated, high: thin wall, ASHRAE Fundamentals 2021 "
+     "ch. "
+     "18, table 24 (read)"},
+    {slab_covering, "what lies on a slab", 0.09, 0.0, 0.42, r_value,
+     "linoleum; low: bare, high: carpet on thick pad; ASHRAE Fundamentals 2021 ch. 26 (read)"},
     {summer_indoor, "indoor temperature in summer", f(75), f(73), f(78), temperature, "common practice"},
     {daily_range, "daily range outdoors in summer", 20 * f_degree, 14 * f_degree, 26 * f_degree,
      temperature_difference, "common practice: less by the sea, more inland"},

@@ -39,12 +39,27 @@ struct OutletId {
 // Layers from outside to inside, bridged by framing where studs are given (framing 0: nothing is bridged).
 struct Layers {
     std::vector<CatalogueName> names;
-    double framing = 0;  // share of the face
+    double framing = 0;              // share of the face
+    units::Resistance unknown = {};  // of the layers nobody knows
+    units::Resistance bay = {};      // of a bay open at its ends, or of a filling nobody knows
+    units::Length bay_depth = {};    // how thick that bay is; 0: there is none
 };
 // How a surface is made: a U-factor, a glass by name, or layers.
 using Assembly = std::variant<units::Transmittance, CatalogueName, Layers>;
 
-enum class SurfaceKind { wall, window, door, ceiling, floor, partition };
+// Of a wall or a floor in the ground.
+struct Buried {
+    units::Length top, bottom;     // below the ground outside
+    units::Length shortest_width;  // of a floor; 0: a wall
+    units::Conductivity soil;
+};
+
+// A floor on the ground, which loses its heat by way of its edge.
+struct Slab {
+    units::Length edge;                                          // that is exposed
+    std::variant<units::Conductivity, CatalogueName> edge_loss;  // W/(m K), or an edge by name
+    std::variant<units::Resistance, CatalogueName> covering = units::Resistance();  // in summer
+};
 
 // How the sun meets a window. Made only where there is cooling.
 struct Sunlit {
@@ -52,6 +67,7 @@ struct Sunlit {
     units::Length height;
     double shgc = 0;                     // solar heat gain coefficient; 0: that of its glass
     std::optional<CatalogueName> glass;  // empty: not known
+    bool flat = false;                   // in a slope or a ceiling: counted as lying flat
     bool screen = false;                 // of insects, outside
     std::optional<CatalogueName> shade;  // inside; empty: none
     double shade_closed = 0;             // share of the glass
@@ -66,18 +82,22 @@ struct Surface {
     std::variant<Space, RoomId> beyond;  // what lies on the other side
     Assembly assembly;
     std::optional<Sunlit> sun = {};  // of a window that faces outdoors
+    std::optional<Buried> buried = {};
+    std::optional<Slab> slab = {};
 };
 
 struct Room {
     RoomId id;
     std::string name;
     int storey = 1;
-    units::Length width, depth, ceiling;  // west-east, south-north, floor to ceiling
+    units::Length width, depth;  // west-east, south-north; 0 where only the floor's area is known
+    units::Area stated_floor;    // where there is no size
+    units::Length ceiling;       // floor to ceiling
     units::Temperature winter_indoor;
     RoomUse use = RoomUse::other;
     bool altered = false;  // the work changes its walls, windows, ceiling or floor
     std::vector<Surface> surfaces;
-    units::Area floor_area() const { return width * depth; }
+    units::Area floor_area() const { return stated_floor + width * depth; }
 };
 
 // The rooms nobody described, as one lump at the house's temperature.
@@ -221,7 +241,7 @@ struct House {
     Site site;
     std::variant<double, units::LeakageTest>
         air_leakage;  // cm2 of leak per m2 of exposed surface (a ratio x 1e-4), or a test
-    std::array<units::Temperature, 7> space_winter{};  // by Space
+    std::array<units::Temperature, 8> space_winter{};  // by Space
     units::Resistance empty_bay;                       // of a stud bay with nothing in it
     std::vector<Room> rooms;
     std::optional<OtherRooms> other_rooms;

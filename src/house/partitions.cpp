@@ -14,7 +14,23 @@
 namespace house {
 namespace {
 
-using Pair = std::pair<int, int>;  // lower id first
+// Lower id first; of that room its walls, its ceiling or its floor.
+struct Between {
+    int first = 0, second = 0;
+    SurfaceKind kind = SurfaceKind::wall;
+    auto operator<=>(const Between&) const = default;
+};
+
+// A slope is a ceiling here; what is a ceiling of one room is a floor of the other.
+SurfaceKind flat(SurfaceKind kind) { return kind == SurfaceKind::slope ? SurfaceKind::ceiling : kind; }
+SurfaceKind from_the_other_side(SurfaceKind kind) {
+    if (kind == SurfaceKind::ceiling) return SurfaceKind::floor;
+    return kind == SurfaceKind::floor ? SurfaceKind::ceiling : kind;
+}
+Between between(int room, int other, SurfaceKind kind) {
+    if (room < other) return {room, other, flat(kind)};
+    return {other, room, from_the_other_side(flat(kind))};
+}
 
 struct Partition {
     units::Area area;
@@ -23,7 +39,7 @@ struct Partition {
 
 const SurveyWall* named_wall(const SurveyRoom& room, WallSide side) {
     for (const SurveyWall& wall : room.walls)
-        if (wall.side == side) return &wall;
+        if (wall.side == side && (wall.faces || !wall.room_grows)) return &wall;
     return nullptr;
 }
 
@@ -68,10 +84,10 @@ class Partitions {
     }
 
     void build() {
-        for (const auto& [pair, partition] : between_) {
-            const Assembly make = assembly(partition, pair);
-            add_surface(pair.first, pair.second, partition.area, make);
-            add_surface(pair.second, pair.first, partition.area, make);
+        for (const auto& [where, partition] : between_) {
+            const Assembly make = assembly(partition, where);
+            add_surface(where.first, where.second, {where.kind, partition.area, make});
+            add_surface(where.second, where.first, {from_the_other_side(where.kind), partition.area, make});
         }
         for (std::size_t i = 0; i < rooms().size(); ++i) add_rest(static_cast<int>(i));
     }
@@ -81,45 +97,59 @@ class Partitions {
     Room& room(int i) { return rooms()[static_cast<std::size_t>(i)]; }
     const SurveyRoom& written(int i) { return work_.survey.rooms[static_cast<std::size_t>(i)]; }
 
-    // The walls of room i that name another room; where that one names i too, the smaller of both is what
+    // The surfaces of room i that name another room; where that one names i too, the smaller of both is what
     // they can share.
     void add_named(int i) {
-        std::map<int, Partition> named;
-        for (const SurveyWall& wall : written(i).walls) {
-            const auto other = wall.faces ? find_named(work_.survey.rooms, wall.faces->value) : std::nullopt;
-            if (!other) continue;
-            if (*other == i) {
-                work_.ledger.blame(wall.faces->place,
-                                   "a wall of the " + room(i).name + " faces its own room");
-                continue;
-            }
-            Partition& partition = named[*other];
-            partition.area += wall_area(room(i), wall.side);
-            const auto& make = at_stage(work_, wall.construction, wall.becomes);
-            if (!partition.construction) partition.construction = make;
-        }
-        for (const auto& [other, partition] : named) {
-            const auto [at, is_new] = between_.try_emplace(std::minmax(i, other), partition);
+        std::map<Between, Partition> named;
+        for (const SurveyWall& wall : written(i).walls)
+            add_facing(i, wall,
+                       {SurfaceKind::wall, wall.area ? wall.area->value : wall_area(room(i), wall.side)},
+                       named);
+        for (const SurveySurface& surface : written(i).surfaces)
+            add_facing(i, surface, {kind_of(surface), listed_area(room(i), surface)}, named);
+        for (const auto& [where, partition] : named) {
+            const auto [at, is_new] = between_.try_emplace(where, partition);
             if (is_new) continue;
             at->second.area = std::min(at->second.area, partition.area);
             if (!at->second.construction) at->second.construction = partition.construction;
         }
     }
 
+    struct Extent {
+        SurfaceKind kind;
+        units::Area area;
+    };
+    template <class Written>
+    void add_facing(int i, const Written& wall, Extent extent, std::map<Between, Partition>& named) {
+        const auto other = wall.faces ? find_named(work_.survey.rooms, wall.faces->value) : std::nullopt;
+        if (!other || extent.area <= units::Area()) return;
+        const std::string whose = "wall to the " + room(*other).name + " of the " + room(i).name;
+        blame_words_of_the_ground(work_, wall.ground, whose);
+        if (*other == i) {
+            work_.ledger.blame(wall.faces->place, "a wall of the " + room(i).name + " faces its own room");
+            return;
+        }
+        Partition& partition = named[between(i, *other, extent.kind)];
+        partition.area += extent.area;
+        const auto& make = at_stage(work_, wall.construction, wall.becomes);
+        if (!partition.construction) partition.construction = make;
+    }
+
     void add_drawn(int i, int j) {
-        if (between_.count({i, j}) || room(i).storey != room(j).storey) return;
+        if (between_.count({i, j, SurfaceKind::wall}) || room(i).storey != room(j).storey) return;
         if (!written(i).corner || !written(j).corner) return;
+        const Two here = corner_of(work_, written(i)), there = corner_of(work_, written(j));
         for (WallSide side : all_sides) {
             if (named_wall(written(i), side) || named_wall(written(j), opposite(side))) continue;
-            const double length =
-                beside(room(i), written(i).corner->value, side, room(j), written(j).corner->value);
+            const double length = beside(room(i), here, side, room(j), there);
             if (length > 0)
-                between_[{i, j}].area += units::Length(length) * std::min(room(i).ceiling, room(j).ceiling);
+                between_[{i, j, SurfaceKind::wall}].area +=
+                    units::Length(length) * std::min(room(i).ceiling, room(j).ceiling);
         }
     }
 
-    Assembly assembly(const Partition& partition, Pair pair) {
-        if (partition.construction) return assembly_named(work_, *partition.construction);
+    Assembly assembly(const Partition& partition, const Between& pair) {
+        if (is_known(partition.construction)) return assembly_named(work_, *partition.construction);
         return usual(room(pair.first).winter_indoor != room(pair.second).winter_indoor,
                      "wall between the " + room(pair.first).name + " and the " + room(pair.second).name);
     }
@@ -130,9 +160,15 @@ class Partitions {
                                                : default_row(DefaultId::partition).value);
     }
 
-    void add_surface(int of, int towards, units::Area area, const Assembly& make) {
-        room(of).surfaces.push_back(
-            {SurfaceKind::partition, "wall to the " + room(towards).name, area, RoomId{towards}, make});
+    struct Seen {
+        SurfaceKind kind;
+        units::Area area;
+        const Assembly& make;
+    };
+    void add_surface(int of, int towards, const Seen& seen) {
+        room(of).surfaces.push_back({SurfaceKind::partition,
+                                     std::string(word(seen.kind)) + " to the " + room(towards).name,
+                                     seen.area, RoomId{towards}, seen.make});
     }
 
     // Inside walls that face rooms nobody described: what no described room takes of the walls inside.
@@ -140,8 +176,13 @@ class Partitions {
         units::Area rest;
         for (WallSide side : all_sides)
             if (lies_inside(work_.survey, written(i), side)) rest += wall_area(room(i), side);
-        for (const auto& [pair, partition] : between_)
-            if (pair.first == i || pair.second == i) rest -= partition.area;
+        for (const auto& [where, partition] : between_)
+            if (where.kind == SurfaceKind::wall && (where.first == i || where.second == i))
+                rest -= partition.area;
+        for (const SurveySurface& surface : written(i).surfaces)
+            if (kind_of(surface) == SurfaceKind::wall && surface.faces &&
+                !find_named(work_.survey.rooms, surface.faces->value))
+                rest -= listed_area(room(i), surface);
         const bool flows = room(i).winter_indoor != work_.house.site.winter_indoor;
         if (rest.si() <= 1e-9 || !flows) return;
         room(i).surfaces.push_back({SurfaceKind::partition, "other inside walls", rest, Space::heated_rooms,
@@ -149,7 +190,7 @@ class Partitions {
     }
 
     Work& work_;
-    std::map<Pair, Partition> between_;
+    std::map<Between, Partition> between_;
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 // Where the house stands and how warm what surrounds its rooms is.
 #include "house/builders.hpp"
 #include "house/names.hpp"
+#include "units/unit.hpp"
 
 namespace house {
 namespace {
@@ -41,6 +42,10 @@ void build_leakage(Work& work) {
     work.house.air_leakage = work.ledger.take(leakage_default(leakage), why);
 }
 
+// Beyond what was ever measured where people live.
+constexpr units::Temperature coldest_winter = units::unit::fahrenheit(-90),
+                             warmest_winter = units::unit::fahrenheit(100);
+
 }  // namespace
 
 void build_site(Work& work) {
@@ -58,7 +63,11 @@ void build_site(Work& work) {
     house.space_winter.fill(house.site.winter_indoor);
     house.space_winter[static_cast<std::size_t>(Space::outdoors)] = house.site.winter_outdoor;
     house.site.elevation = ledger.or_default(survey.site.elevation, DefaultId::elevation, "the site");
-    if (house.site.winter_indoor <= house.site.winter_outdoor && survey.site.winter_outdoor)
+    if (survey.site.winter_outdoor &&
+        (house.site.winter_outdoor < coldest_winter || house.site.winter_outdoor > warmest_winter))
+        ledger.blame(survey.site.winter_outdoor->place, "no inhabited place has such a winter night",
+                     "give the 99 % heating temperature of the place, between -90 F and 100 F");
+    else if (house.site.winter_indoor <= house.site.winter_outdoor && survey.site.winter_outdoor)
         ledger.blame(survey.site.winter_outdoor->place,
                      "outdoors is not colder than indoors on the design night",
                      "give the 99 % heating temperature of the place");
@@ -102,6 +111,8 @@ units::Temperature space_temperature(Work& work, Space space, const std::string&
             return part_way(DefaultId::garage_warmth);
         case Space::porch:
             return part_way(DefaultId::porch_warmth);
+        case Space::ground:
+            return ground_temperature(work, used_for);
         case Space::basement:
             break;
     }

@@ -56,7 +56,8 @@ std::variant<units::Temperature, double> moisture(Work& work) {
 bool lies_under_the_roof(const Surface& surface) {
     const auto* space = std::get_if<Space>(&surface.beyond);
     return space &&
-           (*space == Space::attic || (*space == Space::outdoors && surface.kind == SurfaceKind::ceiling));
+           (*space == Space::attic || (*space == Space::outdoors && (surface.kind == SurfaceKind::ceiling ||
+                                                                     surface.kind == SurfaceKind::slope)));
 }
 
 bool has_roof(const House& house) {
@@ -70,10 +71,10 @@ bool has_roof(const House& house) {
 void build_glass(Work& work, const SurveyWindow& window, const std::string& whose, Sunlit& sun) {
     const auto& glass = at_stage(work, window.glass, window.becomes);
     const bool changed = work.stage == Stage::planned && window.becomes.has_value();
-    if (glass) sun.glass = CatalogueName{glass->value, glass->place};
+    if (is_known(glass)) sun.glass = CatalogueName{glass->value, glass->place};
     if (window.shgc && !changed)
         sun.shgc = window.shgc->value;
-    else if (!glass)
+    else if (!is_known(glass))
         sun.shgc = work.ledger.take(DefaultId::solar_gain, whose);
 }
 
@@ -135,10 +136,9 @@ void build_roof(Work& work) {
                                            : default_row(DefaultId::roof_absorptance).value;
 }
 
-Sunlit sunlit(Work& work, const SurveyWindow& window, WallSide side, const std::string& whose) {
+Sunlit sunlit(Work& work, const SurveyWindow& window, double looks, const std::string& whose) {
     Sunlit sun;
-    constexpr double quarter_turn = 90;  // sides are numbered clockwise from the plan's north
-    sun.azimuth = work.house.summer->north + quarter_turn * static_cast<int>(side);
+    sun.azimuth = work.house.summer->north + looks;
     if (window.size) sun.height = window.size->value.second;
     build_glass(work, window, whose, sun);
     build_shade(work, window, whose, sun);

@@ -27,6 +27,7 @@ struct SurveySite {
     Maybe<units::Angle> latitude;
     Maybe<units::Temperature> summer_outdoor, summer_indoor, summer_wet_bulb;
     Maybe<units::TemperatureDifference> daily_range;
+    Maybe<units::Temperature> ground;  // on the design night
     Place place;
 };
 
@@ -40,21 +41,44 @@ struct SurveyConstruction {
     Maybe<units::Resistance> r;
 };
 
+// How a wall or a floor lies in the ground.
+struct SurveyGround {
+    Maybe<units::Length> depth, depth_from;  // below the ground outside: of its bottom, of a wall's top
+    Maybe<units::Length> exposed_edge;       // of a slab
+    Maybe<std::string> edge, covering;       // of a slab: how its edge is insulated, what lies on it
+};
+
 struct SurveyWall {
     WallSide side = WallSide::north;
     Place place;
     Maybe<std::string> faces, construction, becomes;
+    Maybe<units::Area> area;          // of the part that faces so, openings included; empty: the whole side
+    Maybe<units::Length> room_grows;  // outwards, by the work; below zero: furred in
+    SurveyGround ground = {};
 };
 
 struct SurveyHorizontal {  // what lies above or below a room
     Place place;
     Maybe<std::string> space, construction, becomes;
+    SurveyGround ground = {};
+};
+
+// One of a list that describes what the four sides of a box cannot.
+struct SurveySurface {
+    Place place;
+    Maybe<std::string> name, faces, construction, becomes;
+    Maybe<SurfaceKind> kind;
+    Maybe<units::Length> length, height;
+    Maybe<units::Area> area;    // openings included
+    Maybe<units::Angle> looks;  // clockwise from the plan's north
+    SurveyGround ground = {};
 };
 
 struct SurveyWindow {
     Place place;
     Maybe<std::string> name, glass, becomes;
     Maybe<WallSide> wall;
+    Maybe<std::string> surface;  // instead of wall: the listed surface it is in
     Maybe<units::Length> centre, sill;
     Maybe<Two> size;
     Maybe<units::Transmittance> u;
@@ -68,6 +92,7 @@ struct SurveyWindow {
 struct SurveyDoor {
     Place place;
     Maybe<WallSide> wall;
+    Maybe<std::string> surface;
     Maybe<units::Length> centre, width, height;
     Maybe<units::Transmittance> u;
 };
@@ -78,15 +103,17 @@ struct SurveyRoom {
     Maybe<int> storey;
     Maybe<RoomUse> use;
     Maybe<Two> corner, size;
+    Maybe<units::Area> floor_area;  // instead of size
     Maybe<units::Length> ceiling;
     Maybe<units::Temperature> winter_indoor;
     std::optional<SurveyHorizontal> above, below;
     std::vector<SurveyWall> walls;
+    std::vector<SurveySurface> surfaces;
     std::vector<SurveyWindow> windows;
     std::vector<SurveyDoor> doors;
 };
 
-// Whether the work changes the room's walls, windows, ceiling or floor.
+// Whether the work changes the room's surfaces or windows, or makes it larger or smaller.
 bool is_altered(const SurveyRoom& room);
 
 // "3 square", "2 rounded": when the fittings' names are not known.
@@ -205,6 +232,7 @@ struct Survey {
     Maybe<units::Angle> north;  // of the plan, clockwise from true north
     Maybe<std::string> roof;    // "asphalt, medium"
     Maybe<Frame> frame;
+    Maybe<Two> house_size;  // outside, west-east and south-north
     std::optional<Given<std::variant<LeakageClass, units::LeakageTest>>> air_leakage;
     Place house_place;
     SurveySite site;

@@ -25,8 +25,12 @@ constexpr Word<Mount> mounts[] = {{"floor", Mount::floor},
 constexpr Word<Space> spaces[] = {{"outdoors", Space::outdoors}, {"heated rooms", Space::heated_rooms},
                                   {"attic", Space::attic},       {"basement", Space::basement},
                                   {"crawl", Space::crawl},       {"garage", Space::garage},
-                                  {"porch", Space::porch}};
+                                  {"porch", Space::porch},       {"ground", Space::ground}};
 constexpr Word<Framing> framings[] = {{"joists", Framing::joists}, {"studs", Framing::studs}};
+constexpr Word<SurfaceKind> surface_kinds[] = {{"wall", SurfaceKind::wall},
+                                               {"slope", SurfaceKind::slope},
+                                               {"ceiling", SurfaceKind::ceiling},
+                                               {"floor", SurfaceKind::floor}};
 constexpr Word<RoomUse> room_uses[] = {{"kitchen", RoomUse::kitchen},
                                        {"living", RoomUse::living},
                                        {"bedroom", RoomUse::bedroom},
@@ -75,6 +79,10 @@ std::span<const Word<Mount>> words<Mount>() {
 template <>
 std::span<const Word<Space>> words<Space>() {
     return spaces;
+}
+template <>
+std::span<const Word<SurfaceKind>> words<SurfaceKind>() {
+    return surface_kinds;
 }
 template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>() {

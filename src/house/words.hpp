@@ -17,12 +17,17 @@ enum class DeviceKind { filter, coil, other };
 enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 // What lies beyond a surface or around a duct. heated_rooms: the rooms not described, at the house's
 // temperature.
-enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch };
+enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch, ground };
+// Of what kind a surface of a room is; a sheet lists only walls, slopes, ceilings and floors.
+enum class SurfaceKind { wall, slope, ceiling, floor, window, door, partition };
 enum class Framing { joists, studs };  // what stands at the sides of a bay
 enum class RoomUse { kitchen, living, bedroom, bath, other };
 // Where people sit, cook and leave the lamps on.
 constexpr bool is_lived_in(RoomUse use) { return use == RoomUse::kitchen || use == RoomUse::living; }
 enum class LeakageClass { tight, good, average, leaky, very_leaky };
+
+// What a sheet may say of a layer, a construction or a glass instead of its name.
+inline constexpr std::string_view dont_know = "don't know";
 
 template <class E>
 struct Word {
@@ -51,6 +56,8 @@ template <>
 std::span<const Word<Mount>> words<Mount>();
 template <>
 std::span<const Word<Space>> words<Space>();
+template <>
+std::span<const Word<SurfaceKind>> words<SurfaceKind>();
 template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>();
 template <>

@@ -10,7 +10,8 @@ namespace {
 
 bool lets_air_in(const house::Surface& surface) {
     const auto* space = std::get_if<house::Space>(&surface.beyond);
-    return space && *space != house::Space::heated_rooms && *space != house::Space::basement;
+    return space && !surface.slab && *space != house::Space::heated_rooms &&
+           *space != house::Space::basement && *space != house::Space::ground;
 }
 
 // Share of the described ground floor under which air moves; 0 where no room of the first storey is

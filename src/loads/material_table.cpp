@@ -64,6 +64,7 @@ constexpr Material material_rows[] = {
      "ASHRAE Handbook-Fundamentals 2021 ch. 26, table 3, vertical, 20 mm at 10 C (read)"},
     // between studs
     {"empty stud bay", 0, 0, 0, bay, "the house's figure for an empty bay"},
+    {"open stud bay", 0, 0, 0, bay, "the default for a bay open to basement and attic"},
     {"dense cellulose", 0.0395, 0, 0, bay, handbook},
     {"glass batt", 0.047, 0, 0, bay, handbook},
     {"dense glass batt", 0.038, 0, 0, bay, handbook},

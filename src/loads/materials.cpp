@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "house/words.hpp"
 #include "loads/named_rows.hpp"
 #include "units/read.hpp"
 #include "units/write.hpp"
@@ -121,10 +122,17 @@ Found resistance_or_unknown(const house::CatalogueName& name, const Written& wri
                           {}};
 }
 
+// The house takes its resistance from the defaults; here only its thickness is looked at.
+Found unknown_layer(const Written& written) {
+    constexpr Material anything{house::dont_know, 1, 0, 0, false, {}};
+    return written.thickness.empty() ? Layer{} : with_thickness({&anything, 1}, written);
+}
+
 }  // namespace
 
 Found look_up_layer(const house::CatalogueName& name) {
     const Written written = split(name);
+    if (written.name == house::dont_know) return unknown_layer(written);
     const Pieces pieces = pieces_of(written.name);
     if (pieces.empty()) return resistance_or_unknown(name, written);
     return written.thickness.empty() ? without_thickness(pieces, written) : with_thickness(pieces, written);

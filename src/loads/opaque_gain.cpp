@@ -8,7 +8,8 @@ using house::SurfaceKind;
 using units::TemperatureDifference;
 
 OpaqueGain towards_outdoors(SurfaceKind kind, double roof) {
-    if (kind == SurfaceKind::ceiling) return {1, TemperatureDifference(38.3 * roof - 7.0), -0.36};
+    if (kind == SurfaceKind::ceiling || kind == SurfaceKind::slope)
+        return {1, TemperatureDifference(38.3 * roof - 7.0), -0.36};
     if (kind == SurfaceKind::floor) return {1, {}, -0.06};
     return {1, TemperatureDifference(8.2), -0.36};
 }
@@ -29,6 +30,7 @@ OpaqueGain opaque_gain(const house::Surface& surface, double roof_absorptance) {
         case Space::crawl:
             return {0.33, {}, -0.28};
         case Space::basement:
+        case Space::ground:
         case Space::heated_rooms:
             break;
     }

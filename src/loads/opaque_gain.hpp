@@ -4,18 +4,18 @@
 //
 //     next to                              t      b, K               r
 //     attic                                0.62   14.3 a - 4.5      -0.19
-//     sky (a ceiling without attic)        1      38.3 a - 7.0      -0.36
+//     sky (a ceiling or slope, no attic)   1      38.3 a - 7.0      -0.36
 //     outdoors, a wall or door in the sun  1      8.2               -0.36
 //     garage, porch: shaded                1      0                 -0.36
 //     outdoors, garage or porch below      1      0                 -0.06
 //     crawl space                          0.33   0                 -0.28
-//     basement, heated rooms               0      0                  0
+//     basement, ground, heated rooms       0      0                  0
 //
-// Source: ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 20-22 and table 7. Changed: a basement is taken to be
-// as warm as the rooms; a wall of a crawl space counts as a floor over it. Symbols: a absorptance of the
-// roof; difference outdoors less indoors. Range: light frame on 21 July; an attic that is vented. One factor
-// for all orientations: fair for a house, less so for one room. Accuracy: +-10 % of the house for the method
-// (ibid.).
+// Source: ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 20-22 and table 7. Changed: basement and ground are
+// taken to be as warm as the rooms; a wall of a crawl space counts as a floor over it. Symbols: a absorptance
+// of the roof; difference outdoors less indoors. Range: light frame on 21 July; an attic that is vented. One
+// factor for all orientations: fair for a house, less so for one room. Accuracy: +-10 % of the house for the
+// method (ibid.).
 #pragma once
 
 #include "house/house.hpp"

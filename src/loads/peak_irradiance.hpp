@@ -27,6 +27,10 @@ inline constexpr Method diffuse_irradiance_method{
     "peak diffuse irradiance", "356.3 - 37.73 f^2 + 0.3022 f L - 115.9 L^(1/4) / (f + 1), at most the total",
     "ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 24-29"};
 
+inline constexpr Method flat_irradiance_method{"peak irradiance of what lies flat",
+                                               "816.2 + 10.20 L - 0.1806 L^2, L: latitude",
+                                               "ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 24-29"};
+
 struct Irradiance {
     units::HeatFlux total, diffuse;
     units::HeatFlux direct() const { return total - diffuse; }

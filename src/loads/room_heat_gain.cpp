@@ -1,19 +1,22 @@
 #include "loads/room_heat_gain.hpp"
 
 #include "loads/roofs.hpp"
+#include "loads/slab_edges.hpp"
 #include "loads/transmittance.hpp"
 
 namespace loads {
 namespace {
 
 std::string beyond_name(const house::House& house, const house::Surface& surface) {
+    if (surface.slab) return std::string(house::word(house::Space::ground));
     if (const auto* id = std::get_if<house::RoomId>(&surface.beyond)) return house.room(*id).name;
     return std::string(house::word(std::get<house::Space>(surface.beyond)));
 }
 
 bool lies_inside(const house::Surface& surface) {
     const auto* space = std::get_if<house::Space>(&surface.beyond);
-    return !space || *space == house::Space::heated_rooms || *space == house::Space::basement;
+    return !space || *space == house::Space::heated_rooms || *space == house::Space::basement ||
+           *space == house::Space::ground;
 }
 
 SurfaceGain gain_through(const house::House& house, const house::Surface& surface) {
@@ -24,6 +27,12 @@ SurfaceGain gain_through(const house::House& house, const house::Surface& surfac
     gain.beyond_name = beyond_name(house, surface);
     gain.area = surface.area;
     gain.u = transmittance(surface, house.empty_bay);
+    if (surface.slab) {
+        gain.parts = SlabGain{covering(*surface.slab)};
+        gain.factor = slab_gain(covering(*surface.slab));
+        gain.gain = gain.area * gain.factor;
+        return gain;
+    }
     if (surface.kind == house::SurfaceKind::window && !lies_inside(surface)) {
         const WindowGain window = window_gain(surface, summer.latitude);
         gain.parts = window;

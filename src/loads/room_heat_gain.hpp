@@ -30,12 +30,16 @@ namespace loads {
 inline constexpr Method surface_gain_method{"heat gain of a surface", "area x gain of a square foot or metre",
                                             "ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 20-24"};
 
+struct SlabGain {
+    units::Resistance covering;
+};
+
 struct SurfaceGain {
     std::string surface;  // "west window"
     std::string beyond_name;
     units::Area area;
     units::Transmittance u;
-    std::variant<OpaqueGain, WindowGain> parts;
+    std::variant<OpaqueGain, WindowGain, SlabGain> parts;
     units::HeatFlux factor;
     units::Power gain;
 };

@@ -2,6 +2,7 @@
 
 #include "loads/air.hpp"
 #include "loads/known_transmittances.hpp"
+#include "loads/slab_edges.hpp"
 
 namespace loads {
 namespace {
@@ -32,6 +33,11 @@ SurfaceLoss loss_through(const house::House& house, const house::Surface& surfac
     lost.area = surface.area;
     lost.u = u;
     lost.beyond = other_side.temperature;
+    if (surface.slab) {
+        lost.on_slab = true;
+        lost.edge = surface.slab->edge;
+        lost.edge_loss = edge_loss(*surface.slab);
+    }
     lost.loss = lost.area * lost.u * (inside - lost.beyond);
     return lost;
 }

@@ -38,6 +38,9 @@ struct SurfaceLoss {
     units::Area area;
     units::Transmittance u;
     units::Temperature beyond;
+    bool on_slab = false;  // a floor on the ground, which loses by its edge
+    units::Length edge;
+    units::Conductivity edge_loss;
     units::Power loss;
 };
 

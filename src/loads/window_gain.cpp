@@ -11,6 +11,7 @@ namespace {
 constexpr double behind_a_screen = 0.64;
 // From north by way of east, an eighth of a turn each; detached houses.
 constexpr double load_factors[] = {0.44, 0.21, 0.31, 0.37, 0.47, 0.58, 0.56, 0.46};
+constexpr double flat_load_factor = 0.58;
 constexpr int eighths = 8;
 
 double solar_gain(const house::Sunlit& sun) {
@@ -39,13 +40,15 @@ WindowGain window_gain(const house::Surface& window, double latitude) {
     const house::Sunlit& sun = *window.sun;
     gain.azimuth = sun.azimuth;
     gain.turned = turned_from_pole(sun.azimuth, latitude);
-    gain.sun = peak_irradiance(sun.azimuth, latitude);
-    gain.shaded = shaded_share({sun.overhang, sun.overhang_above, sun.height}, sun.azimuth, latitude);
+    gain.flat = sun.flat;
+    gain.sun = sun.flat ? peak_irradiance_on_the_flat(latitude) : peak_irradiance(sun.azimuth, latitude);
+    if (!sun.flat)
+        gain.shaded = shaded_share({sun.overhang, sun.overhang_above, sun.height}, sun.azimuth, latitude);
     if (sun.screen) gain.screen = behind_a_screen;
     gain.shgc = solar_gain(sun);
     gain.when_closed = when_closed(sun);
     gain.shade = left_by_shade(gain.when_closed, sun.shade_closed);
-    gain.load_factor = solar_load_factor(sun.azimuth, latitude);
+    gain.load_factor = sun.flat ? flat_load_factor : solar_load_factor(sun.azimuth, latitude);
     return gain;
 }
 

@@ -31,6 +31,7 @@ inline constexpr Method window_gain_method{
 struct WindowGain {
     double azimuth = 0, turned = 0;  // degrees from north; share of the way from pole to equator
     Irradiance sun;                  // none where the window does not face outdoors
+    bool flat = false;               // counted as lying flat
     double shaded = 0;               // share of the window, by an overhang
     double screen = 1;
     double shgc = 0;

@@ -6,6 +6,7 @@
 #include "loads/inside_shades.hpp"
 #include "loads/materials.hpp"
 #include "loads/roofs.hpp"
+#include "loads/slab_edges.hpp"
 
 namespace questions {
 namespace {
@@ -15,6 +16,13 @@ void add_if_mistake(std::vector<house::Mistake>& mistakes, const Found& found) {
     if (const auto* mistake = std::get_if<house::Mistake>(&found)) mistakes.push_back(*mistake);
 }
 
+std::vector<house::SurveyGround> grounds(const house::SurveyRoom& room) {
+    std::vector<house::SurveyGround> all;
+    if (room.below) all.push_back(room.below->ground);
+    for (const house::SurveySurface& surface : room.surfaces) all.push_back(surface.ground);
+    return all;
+}
+
 // Names only their owners know, of whatever stage, used or not.
 std::vector<house::Mistake> unknown_names(const house::Survey& survey) {
     std::vector<house::Mistake> mistakes;
@@ -22,12 +30,19 @@ std::vector<house::Mistake> unknown_names(const house::Survey& survey) {
     for (const house::SurveyConstruction& construction : survey.constructions)
         for (const auto& layer : construction.layers)
             add_if_mistake(mistakes, loads::look_up_layer(as_name(layer)));
-    for (const house::SurveyRoom& room : survey.rooms)
+    for (const house::SurveyRoom& room : survey.rooms) {
+        for (const house::SurveyGround& ground : grounds(room)) {
+            if (ground.edge && ground.edge->value != house::dont_know)
+                add_if_mistake(mistakes, loads::look_up_slab_edge(as_name(*ground.edge)));
+            if (ground.covering) add_if_mistake(mistakes, loads::look_up_layer(as_name(*ground.covering)));
+        }
         for (const house::SurveyWindow& window : room.windows) {
             for (const auto& glass : {window.glass, window.becomes})
-                if (glass) add_if_mistake(mistakes, loads::look_up_glass(as_name(*glass)));
+                if (glass && glass->value != house::dont_know)
+                    add_if_mistake(mistakes, loads::look_up_glass(as_name(*glass)));
             if (window.shade) add_if_mistake(mistakes, loads::look_up_shade(as_name(*window.shade)));
         }
+    }
     if (survey.roof) add_if_mistake(mistakes, loads::look_up_roof(as_name(*survey.roof)));
     for (const house::SurveyDuct& duct : survey.ducts)
         for (const auto& fitting : duct.fittings)

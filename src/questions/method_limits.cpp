@@ -28,6 +28,8 @@ void add_glass(std::vector<BeyondLimit>& all, const house::SurveyRoom& written, 
         if (here > most_glass_on_a_side * floor)
             sides.push_back({Limit::glass_on_a_side, room.id, side.value, here / floor});
     }
+    for (const house::SurveyWindow& window : written.windows)
+        if (window.surface && window.size) glass += window.size->value.first * window.size->value.second;
     // Too much in all says more than too much on a side.
     if (glass > most_glass_in_all * floor) sides = {{Limit::glass_in_all, room.id, {}, glass / floor}};
     all.insert(all.end(), sides.begin(), sides.end());
@@ -40,10 +42,11 @@ bool is_masonry(std::string_view layer) {
     return std::find(std::begin(names), std::end(names), name) != std::end(names);
 }
 
-// Masonry that carries: without studs behind it. A veneer before a framed wall is within the method.
+// Masonry that carries, above the ground: without studs behind it. A veneer before a framed wall is within
+// the method.
 bool is_masonry_wall(const house::Surface& surface) {
     const auto* layers = std::get_if<house::Layers>(&surface.assembly);
-    if (!layers || surface.kind != house::SurfaceKind::wall) return false;
+    if (!layers || surface.kind != house::SurfaceKind::wall || surface.buried) return false;
     bool masonry = false, framed = layers->framing > 0;
     for (const house::CatalogueName& name : layers->names) {
         masonry = masonry || is_masonry(name.text);
@@ -52,6 +55,8 @@ bool is_masonry_wall(const house::Surface& surface) {
     }
     return masonry && !framed;
 }
+
+bool touches_the_ground(const house::Surface& surface) { return surface.buried || surface.slab; }
 
 }  // namespace
 
@@ -70,7 +75,8 @@ std::vector<BeyondLimit> beyond_limits(const house::Survey& survey, const house:
         add_glass(all, survey.rooms[i], room);
         if (std::any_of(room.surfaces.begin(), room.surfaces.end(), is_masonry_wall))
             all.push_back({Limit::masonry, room.id, {}, 0});
-        if (loads::exposed_surface(room).si() <= 0)
+        if (loads::exposed_surface(room).si() <= 0 &&
+            std::none_of(room.surfaces.begin(), room.surfaces.end(), touches_the_ground))
             all.push_back({Limit::no_outside_surface, room.id, {}, 0});
     }
     if (house.site.elevation > highest_site) all.push_back({Limit::elevation, {}, {}, 0});

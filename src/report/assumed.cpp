@@ -60,6 +60,8 @@ units::Written written(WrittenAs as, double value, System system) {
             return units::write(units::Transmittance(value), system);
         case WrittenAs::r_value:
             return units::write(units::Resistance(value), system);
+        case WrittenAs::conductivity:
+            return units::write(units::Conductivity(value), system);
         case WrittenAs::percent:
             return {units::decimal(100 * value, 0), "%"};
         case WrittenAs::percent_per_1000_ft:

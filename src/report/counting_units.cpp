@@ -40,6 +40,9 @@ CountingUnit unit_of(units::TemperatureDifference, System system) {
 CountingUnit unit_of(units::Transmittance, System system) {
     return either(system, {1 / unit::btu_per_hour_square_foot_fahrenheit.si(), "Btu/h.ft2.F"}, {1, "W/m2K"});
 }
+CountingUnit unit_of(units::Conductivity, System system) {
+    return either(system, {1 / unit::btu_per_hour_foot_fahrenheit.si(), "Btu/h.ft.F"}, {1, "W/mK"});
+}
 CountingUnit unit_of(units::HeatFlux, System system) {
     return either(system, {1 / unit::btu_per_hour_square_foot.si(), "Btu/h.ft2"}, {1, "W/m2"});
 }

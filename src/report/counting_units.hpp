@@ -21,6 +21,7 @@ CountingUnit unit_of(units::Pressure, units::System system);
 CountingUnit unit_of(units::Velocity, units::System system);
 CountingUnit unit_of(units::TemperatureDifference, units::System system);
 CountingUnit unit_of(units::Transmittance, units::System system);
+CountingUnit unit_of(units::Conductivity, units::System system);
 CountingUnit unit_of(units::HeatFlux, units::System system);
 CountingUnit unit_of(units::Resistance, units::System system);
 CountingUnit unit_of(units::Density, units::System system);

@@ -1,6 +1,7 @@
 // What the house gains in summer, step by step.
 #include "loads/air.hpp"
 #include "loads/heater.hpp"
+#include "loads/slab_edges.hpp"
 #include "report/step_building.hpp"
 #include "units/unit.hpp"
 
@@ -66,6 +67,14 @@ Worked opaque_factor(const GainWork& work, const loads::SurfaceGain& gain) {
             printed(parts.of_daily_range, 2) * in_sum(work.house.summer->daily_range, work.system));
 }
 
+// Counted in W/m2 and m2K/W, and turned into Btu/h.ft2 in plain sight.
+Worked slab_factor(const loads::SlabGain& slab, System system) {
+    const Worked resistance = in_sum(slab.covering, System::si) + given(0.12, "0.12");
+    const Worked watts = given(1.9, "1.9") - given(1.4, "1.4") / resistance;
+    return system == System::us ? watts * given(unit_of(units::HeatFlux(), system).per_si, "0.316998330628")
+                                : watts;
+}
+
 void add_surface(std::vector<Step>& steps, const GainWork& work, const loads::RoomHeatGain& room,
                  std::size_t i) {
     const house::Room& built = work.house.room(room.room);
@@ -74,6 +83,9 @@ void add_surface(std::vector<Step>& steps, const GainWork& work, const loads::Ro
     const std::string where = "the " + built.name + ": its " + gain.surface + " in summer";
     if (std::holds_alternative<loads::WindowGain>(gain.parts))
         add_window_gain(steps, work, built.surfaces[i], gain, where);
+    else if (const auto* slab = std::get_if<loads::SlabGain>(&gain.parts))
+        steps.push_back(step(where + ", of each unit of area", loads::slab_gain_method,
+                             slab_factor(*slab, work.system), gain.factor, work.system));
     else
         steps.push_back(step(where + ", of each unit of area", loads::opaque_gain_method,
                              opaque_factor(work, gain), gain.factor, work.system));

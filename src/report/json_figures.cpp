@@ -30,6 +30,8 @@ const char* unit_of(house::WrittenAs written) {
             return "W/m2.K";
         case r_value:
             return "m2.K/W";
+        case conductivity:
+            return "W/m.K";
         case percent_per_degree:
             return "1/K";
         case percent_per_1000_ft:

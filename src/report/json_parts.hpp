@@ -37,13 +37,17 @@ Json range_in_celsius(questions::Range range) {
 template <class Json>
 Json loss_of(const loads::RoomHeatLoss& room, const house::House& house) {
     Json surfaces = Json::array();
-    for (const loads::SurfaceLoss& s : room.surfaces)
+    for (const loads::SurfaceLoss& s : room.surfaces) {
         surfaces.push_back({{"surface", s.surface},
                             {"towards", s.beyond_name},
                             {"area_m2", si(s.area)},
                             {"U_W_m2_K", si(s.u)},
                             {"beyond_C", celsius(s.beyond)},
                             {"loss_W", si(s.loss)}});
+        if (!s.on_slab) continue;
+        surfaces.back()["slab_edge_m"] = si(s.edge);
+        surfaces.back()["slab_edge_loss_W_m_K"] = si(s.edge_loss);
+    }
     return {{"room", house.room(room.room).name},
             {"inside_C", celsius(room.inside)},
             {"loss_W", si(room.total)},

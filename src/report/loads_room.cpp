@@ -48,16 +48,22 @@ struct Line {
     std::vector<std::string> cells;
 };
 
+// A slab loses by the length of its edge, not by its area.
+std::vector<std::string> surface_cells(const loads::SurfaceLoss& s, units::System system) {
+    const std::string towards = figure(s.beyond, system) + " " + s.beyond_name;
+    if (!s.on_slab) return {s.surface, number(s.area, system), number(s.u, system), towards};
+    return {fmt::format("{}: {} of slab edge, {}", s.surface, figure(s.edge, system),
+                        figure(s.edge_loss, system)),
+            "", "", towards};
+}
+
 std::vector<Line> lines_of(const LoadsView& view, const loads::RoomHeatLoss& room,
                            const loads::RoomHeatLoss& before) {
     const units::System system = view.system;
     std::vector<Line> lines;
     for (std::size_t i = 0; i < room.surfaces.size(); ++i) {
         const loads::SurfaceLoss& s = room.surfaces[i];
-        lines.push_back({before.surfaces[i].loss,
-                         s.loss,
-                         {s.surface, number(s.area, system), number(s.u, system),
-                          figure(s.beyond, system) + " " + s.beyond_name}});
+        lines.push_back({before.surfaces[i].loss, s.loss, surface_cells(s, system)});
     }
     lines.push_back({before.leakage_loss,
                      room.leakage_loss,

@@ -35,6 +35,11 @@ std::string air_sentence(const LoadsView& view, std::size_t room) {
 
 std::string sentence(const LoadsView& view, std::size_t room) {
     const loads::RoomHeatGain& gain = gain_of(view).rooms[room];
+    if (prints_as_nothing(gain.total, view.system))
+        return fmt::format("{} gains nothing to speak of at {} on a {} day.",
+                           capitalised(the_room(view.planned().house, gain.room)),
+                           figure(summer(view).indoor, view.system),
+                           figure(summer(view).outdoor, view.system));
     return fmt::format("{} gains {} ({}) at {} on a {} day. {}.",
                        capitalised(the_room(view.planned().house, gain.room)),
                        figure(gain.total, view.system),

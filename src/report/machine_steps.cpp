@@ -19,13 +19,17 @@ constexpr loads::Method mass_flow_method{"mass flow", "airflow x density", "defi
 // none.
 std::vector<const loads::RoomHeatLoss*> judged_by(const MachineWork& work) {
     std::vector<const loads::RoomHeatLoss*> unaltered, all;
+    units::Area exposed;
     for (const loads::RoomHeatLoss& room : work.loss.rooms) {
         const house::Room& built = work.house.room(room.room);
-        if (loads::exposed_surface(built).si() <= 0) continue;
+        const units::Area here = loads::exposed_surface(built);
+        if (here.si() <= 0 && out_of_the_house(room) == units::Power()) continue;
         all.push_back(&room);
-        if (!built.altered) unaltered.push_back(&room);
+        if (built.altered) continue;
+        unaltered.push_back(&room);
+        exposed += here;
     }
-    return unaltered.empty() ? all : unaltered;
+    return exposed.si() > 0 ? unaltered : all;
 }
 
 void add_other_rooms(std::vector<Step>& steps, const MachineWork& work) {

@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
 #include "loads/air.hpp"
+#include "loads/below_grade.hpp"
+#include "loads/slab_edges.hpp"
 #include "loads/transmittance.hpp"
 #include "report/step_building.hpp"
 #include "units/unit.hpp"
@@ -21,7 +23,7 @@ constexpr loads::Method leakage_share_method{
 void add_u_factor(std::vector<Step>& steps, const RoomWork& work, const house::Surface& surface,
                   const std::string& where) {
     const auto* layers = std::get_if<house::Layers>(&surface.assembly);
-    if (!layers) return;
+    if (!layers || surface.slab) return;
     const loads::Paths paths = loads::paths(*layers, loads::films(surface), work.house.empty_bay);
     const Worked bay = in_sum(paths.through_bay, work.system);
     const Worked one = given(1, "1");
@@ -33,15 +35,43 @@ void add_u_factor(std::vector<Step>& steps, const RoomWork& work, const house::S
                          paths.u, work.system));
 }
 
+// What the soil adds: the layers' U above becomes the resistance R here.
+void add_soil(std::vector<Step>& steps, const RoomWork& work, const house::Surface& surface,
+              const std::string& where) {
+    const house::Buried& buried = *surface.buried;
+    const System system = work.system;
+    const Worked two = given(2, "2"), pi = given(3.14159265358979, "3.141592654");
+    const Worked k = in_sum(buried.soil, system);
+    const Worked r = in_sum(loads::to_the_soil(surface, work.house.empty_bay), system);
+    const units::Transmittance u = loads::transmittance(surface, work.house.empty_bay);
+    const bool floor = buried.shortest_width > units::Length();
+    if (floor) {
+        const Worked w = in_sum(buried.shortest_width, system), depth = in_sum(buried.bottom, system);
+        const Worked beyond = depth / two + k * r / pi;
+        steps.push_back(step(where + ", U-factor with the soil", loads::below_grade_floor_method,
+                             two * k / (pi * w) * (ln(w / two + beyond) - ln(beyond)), u, system));
+        return;
+    }
+    const Worked from = in_sum(buried.top, system), to = in_sum(buried.bottom, system);
+    const Worked beyond = two * k * r / pi;
+    steps.push_back(step(where + ", U-factor with the soil", loads::below_grade_wall_method,
+                         two * k / (pi * (to - from)) * (ln(to + beyond) - ln(from + beyond)), u, system));
+}
+
 void add_surface(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room,
                  std::size_t i) {
     const house::Room& built = work.house.room(room.room);
     const loads::SurfaceLoss& lost = room.surfaces[i];
     const std::string where = fmt::format("the {}: its {}", built.name, lost.surface);
     if (i < built.surfaces.size()) add_u_factor(steps, work, built.surfaces[i], where);
-    const Worked sum = in_sum(lost.area, work.system) * in_sum(lost.u, work.system) *
-                       (in_sum(room.inside, work.system) - in_sum(lost.beyond, work.system));
-    steps.push_back(step(where + ", heat loss", loads::surface_loss, sum, lost.loss, work.system));
+    if (i < built.surfaces.size() && built.surfaces[i].buried)
+        add_soil(steps, work, built.surfaces[i], where);
+    const Worked of_one_degree = lost.on_slab
+                                     ? in_sum(lost.edge, work.system) * in_sum(lost.edge_loss, work.system)
+                                     : in_sum(lost.area, work.system) * in_sum(lost.u, work.system);
+    const Worked sum = of_one_degree * (in_sum(room.inside, work.system) - in_sum(lost.beyond, work.system));
+    steps.push_back(step(where + ", heat loss", lost.on_slab ? loads::slab_edge_method : loads::surface_loss,
+                         sum, lost.loss, work.system));
 }
 
 // Square centimetres of leak, and litres per second through them, as the method counts; in us turned from

@@ -25,6 +25,12 @@ void add_neighbour(std::vector<Neighbours>& all, const loads::SurfaceLoss& surfa
     at->loss += surface.loss;
 }
 
+// A slab loses by the length of its edge, not by its area.
+std::string with_its_edge(const loads::SurfaceLoss& surface, units::System system) {
+    if (!surface.on_slab) return surface.surface;
+    return surface.surface + " by " + figure(surface.edge, system) + " of slab edge";
+}
+
 }  // namespace
 
 bool prints_as_nothing(units::Power loss, units::System system) {
@@ -38,7 +44,7 @@ std::vector<LossPart> loss_parts(const loads::RoomHeatLoss& room, units::System 
         if (surface.to_neighbour)
             add_neighbour(neighbours, surface, system);
         else
-            parts.push_back({surface.surface, surface.loss});
+            parts.push_back({with_its_edge(surface, system), surface.loss});
     }
     for (const Neighbours& n : neighbours) {
         const char* way = n.loss.si() < 0 ? "from the " : "to the ";

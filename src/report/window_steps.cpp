@@ -33,6 +33,13 @@ Worked diffuse_irradiance(const Worked& f, const Worked& l) {
 void add_irradiance(std::vector<Step>& steps, const GainWork& work, const loads::WindowGain& gain,
                     const std::string& where) {
     const Worked f = printed(gain.turned, 6), l = printed(std::abs(work.house.summer->latitude), 4);
+    if (gain.flat) {
+        const Worked flat =
+            constant("816.2", 816.2) + constant("10.20", 10.20) * l - constant("0.1806", 0.1806) * squared(l);
+        steps.push_back(step(where + ", all sunshine", loads::flat_irradiance_method, flux(flat, work.system),
+                             gain.sun.total, work.system));
+        return;
+    }
     steps.push_back(step(where + ", all sunshine", loads::total_irradiance_method,
                          flux(total_irradiance(f, l), work.system), gain.sun.total, work.system));
     if (gain.sun.direct() > units::HeatFlux())

@@ -122,6 +122,9 @@ Worked squared(const Worked& a) {
 Worked exp(const Worked& a) {
     return rising("exp", a, [](double x) { return std::exp(x); });
 }
+Worked ln(const Worked& a) {
+    return rising("ln", a, [](double x) { return std::log(x); });
+}
 Worked log10(const Worked& a) {
     return rising("log10", a, [](double x) { return std::log10(x); });
 }

@@ -31,6 +31,7 @@ Worked operator*(const Worked& a, const Worked& b);
 Worked operator/(const Worked& a, const Worked& b);
 Worked squared(const Worked& a);
 Worked exp(const Worked& a);
+Worked ln(const Worked& a);     // a above zero
 Worked log10(const Worked& a);  // a above zero
 Worked sqrt(const Worked& a);   // a not below zero
 

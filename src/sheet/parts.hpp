@@ -13,6 +13,15 @@ void read_ducts(TableReader& sheet, house::Survey& survey);    // duct
 void read_framing(TableReader& sheet, house::Survey& survey);  // floor, bay
 void read_outlets(TableReader& sheet, house::Survey& survey);  // outlet
 
+// The surfaces a room has by a list, read before its windows and doors, which name them.
+void read_surfaces(TableReader& room, house::SurveyRoom& into);
+house::SurveyGround read_ground(TableReader& table);        // depth of a wall
+house::SurveyGround read_floor_ground(TableReader& table);  // and of a floor, or the edge of a slab
+// How far a wall moves out; a length with a sign.
+house::Maybe<units::Length> read_growth(TableReader& table);
+// What a wall faces: one thing.
+house::Maybe<std::string> read_faces(TableReader& table);
+
 // "3 square" or "2 rounded".
 house::Maybe<house::Turns> read_turns(TableReader& table, std::string_view word);
 

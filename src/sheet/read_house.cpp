@@ -45,6 +45,7 @@ void read_house_table(TableReader& sheet, house::Survey& survey) {
     survey.storeys = table.whole("storeys", {1, 4});
     survey.frame = table.one_of<house::Frame>("frame");
     survey.air_leakage = read_leakage(table);
+    survey.house_size = table.two("size", extent);
     survey.north = table.quantity("north", angle);
     survey.bedrooms = table.whole("bedrooms", {0, 20});
     survey.roof = table.text("roof", "\"asphalt, medium\"");
@@ -59,6 +60,7 @@ void read_site(TableReader& sheet, house::SurveySite& site) {
     site.elevation = table.quantity("elevation", any_length);
     site.winter_outdoor = table.quantity("winter_outdoor", temperature);
     site.winter_indoor = table.quantity("winter_indoor", temperature);
+    site.ground = table.quantity("ground", temperature);
     site.latitude = table.quantity("latitude", angle);
     site.summer_outdoor = table.quantity("summer_outdoor", temperature);
     site.summer_indoor = table.quantity("summer_indoor", temperature);
@@ -92,6 +94,12 @@ house::SurveyConstruction read_construction(const Member& member, Mistakes& mist
 // The name is a word of the sheet here, but what fits a name's text has to fit it too.
 bool name_is_right(const Member& member, Mistakes& mistakes) {
     const Node as_text{member.word, member.place};
+    if (member.word == house::dont_know) {
+        mistakes.push_back({"no construction can be called \"don't know\"", "",
+                            "that stands for a make nobody knows; give this one another name", member.place,
+                            std::nullopt});
+        return false;
+    }
     return Value{&as_text, "name", "a construction", &mistakes}.text("bare_wall").has_value();
 }
 
@@ -114,8 +122,10 @@ void read_spaces(TableReader& sheet, house::Survey& survey) {
     if (node == nullptr) return;
     TableReader spaces(*node, "[space]", sheet.mistakes());
     for (const auto& row : house::words<house::Space>()) {
-        // Outdoors and the heated rooms have their temperature from the site.
-        if (row.value == house::Space::outdoors || row.value == house::Space::heated_rooms) continue;
+        // Outdoors, the heated rooms and the ground have their temperature from the site.
+        if (row.value == house::Space::outdoors || row.value == house::Space::heated_rooms ||
+            row.value == house::Space::ground)
+            continue;
         const Node* space = spaces.table(row.text, "{ winter = \"58 F\" }");
         if (space == nullptr) continue;
         TableReader table(*space, fmt::format("[space.{}]", row.text), sheet.mistakes());

@@ -19,6 +19,7 @@ std::optional<house::SurveyHorizontal> read_horizontal(TableReader& room, std::s
     surface.space = table.text("space", "\"attic\"");
     surface.construction = table.text("construction");
     surface.becomes = table.text("becomes");
+    surface.ground = read_floor_ground(table);
     table.finish();
     return surface;
 }
@@ -35,9 +36,12 @@ void read_walls(TableReader& room, house::SurveyRoom& into) {
         house::SurveyWall wall;
         wall.side = row.value;
         wall.place = table.place();
-        wall.faces = table.text("faces", "\"outdoors\"");
+        wall.faces = read_faces(table);
         wall.construction = table.text("construction");
         wall.becomes = table.text("becomes");
+        wall.area = table.quantity("area", area);
+        wall.room_grows = read_growth(table);
+        wall.ground = read_ground(table);
         table.finish();
         into.walls.push_back(std::move(wall));
     }
@@ -47,11 +51,31 @@ void read_walls(TableReader& room, house::SurveyRoom& into) {
     });
 }
 
-house::SurveyWindow read_window(TableReader& table) {
+// The wall a window or a door is in: a side, or a surface of the list by its name.
+template <class Opening>
+void read_wall_of(TableReader& table, const house::SurveyRoom& room, Opening& opening) {
+    const auto value = table.value("wall");
+    if (!value) return;
+    const auto text = value->text("\"north\"");
+    if (!text) return;
+    std::vector<std::string_view> known = spellings<house::WallSide>();
+    for (const auto& row : house::words<house::WallSide>())
+        if (row.text == *text) opening.wall = house::Given<house::WallSide>{row.value, value->node->place};
+    if (opening.wall) return;
+    for (const house::SurveySurface& surface : room.surfaces) {
+        if (!surface.name) continue;
+        known.push_back(surface.name->value);
+        if (surface.name->value == *text)
+            opening.surface = house::Given<std::string>{*text, value->node->place};
+    }
+    if (!opening.surface) blame_word(*value, *text, known);
+}
+
+house::SurveyWindow read_window(TableReader& table, const house::SurveyRoom& room) {
     house::SurveyWindow window;
     window.place = table.place();
     window.name = table.text("name");
-    window.wall = table.one_of<house::WallSide>("wall");
+    read_wall_of(table, room, window);
     window.centre = table.quantity("centre", distance);
     window.size = table.two("size", extent);
     window.sill = table.quantity("sill", distance);
@@ -68,10 +92,10 @@ house::SurveyWindow read_window(TableReader& table) {
     return window;
 }
 
-house::SurveyDoor read_door(TableReader& table) {
+house::SurveyDoor read_door(TableReader& table, const house::SurveyRoom& room) {
     house::SurveyDoor door;
     door.place = table.place();
-    door.wall = table.one_of<house::WallSide>("wall");
+    read_wall_of(table, room, door);
     door.centre = table.quantity("centre", distance);
     door.width = table.quantity("width", extent);
     door.height = table.quantity("height", extent);
@@ -92,20 +116,22 @@ house::SurveyRoom read_room(TableReader& table) {
     room.use = table.one_of<house::RoomUse>("use");
     room.corner = table.two("corner", any_length);
     room.size = table.two("size", extent);
+    room.floor_area = table.quantity("floor_area", area);
     room.ceiling = table.quantity("ceiling", extent);
     room.winter_indoor = table.quantity("winter_indoor", temperature);
     room.above = read_horizontal(table, "above");
     room.below = read_horizontal(table, "below");
     read_walls(table, room);
+    read_surfaces(table, room);
     const auto windows = table.tables("window", "[[room.window]]");
     for (std::size_t i = 0; i < windows.size(); ++i) {
         TableReader window(*windows[i], in_room("window", *windows[i], i, table), table.mistakes(), &table);
-        room.windows.push_back(read_window(window));
+        room.windows.push_back(read_window(window, room));
     }
     const auto doors = table.tables("door", "[[room.door]]");
     for (std::size_t i = 0; i < doors.size(); ++i) {
         TableReader door(*doors[i], in_room("door", *doors[i], i, table), table.mistakes(), &table);
-        room.doors.push_back(read_door(door));
+        room.doors.push_back(read_door(door, room));
     }
     table.finish();
     return room;

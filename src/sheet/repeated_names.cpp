@@ -31,8 +31,10 @@ void find_repeated_names(const house::Survey& survey, Mistakes& mistakes) {
     find_repeated(survey.outlets, "outlets", mistakes);
     find_repeated(survey.floors, "floors", mistakes);
     find_repeated(survey.bays, "bays", mistakes);
-    for (const house::SurveyRoom& room : survey.rooms)
+    for (const house::SurveyRoom& room : survey.rooms) {
+        find_repeated(room.surfaces, "surfaces of one room", mistakes);
         find_repeated(room.windows, "windows of one room", mistakes);
+    }
 }
 
 }  // namespace sheet

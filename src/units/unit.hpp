@@ -47,6 +47,7 @@ inline constexpr HeatLossPerKelvin btu_per_hour_fahrenheit{1055.05585262 / 3600.
 inline constexpr Transmittance watt_per_square_metre_kelvin{1.0};
 inline constexpr Transmittance btu_per_hour_square_foot_fahrenheit{1055.05585262 / 3600.0 * 1.8 /
                                                                    (0.3048 * 0.3048)};
+inline constexpr Conductivity btu_per_hour_foot_fahrenheit{1055.05585262 / 3600.0 * 1.8 / 0.3048};
 inline constexpr Resistance square_metre_kelvin_per_watt{1.0};
 inline constexpr Resistance r_value_us{0.3048 * 0.3048 / (1055.05585262 / 3600.0 * 1.8)};
 

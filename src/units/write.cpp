@@ -127,6 +127,11 @@ Written write(Transmittance value, System system) {
     return {decimal(value / unit::watt_per_square_metre_kelvin, 2), "W/m2K"};
 }
 
+Written write(Conductivity value, System system) {
+    if (system == System::us) return {decimal(value / unit::btu_per_hour_foot_fahrenheit, 2), "Btu/h.ft.F"};
+    return {decimal(value.si(), 2), "W/mK"};
+}
+
 Written write(LeakageTest value) {
     return {without_last_zero(decimal(value.at_50_pascal / unit::per_hour, 1)), "ACH50"};
 }

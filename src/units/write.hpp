@@ -40,6 +40,8 @@ Written write(Resistance value, System system);     // us "R-11" (0.1), si 0.01 
 Written write(Transmittance value, System system);  // us 0.001 Btu/h.ft2.F, si 0.01 W/m2K
 Written write(LeakageTest value);                   // "14 ACH50", 0.1
 
+Written write(Conductivity value, System system);  // us 0.01 Btu/h.ft.F, si 0.01 W/mK
+
 // A plain decimal with so many digits after the point: "0.075". Never locale dependent, never "-0".
 std::string decimal(double value, int digits);
 

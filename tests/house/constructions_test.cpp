@@ -138,4 +138,44 @@ TEST(Constructions, only_an_empty_bay_of_a_balloon_frame_is_open_at_both_ends) {
     EXPECT_THAT(taken_for(built, DefaultId::open_bay), IsEmpty());
 }
 
+TEST(Constructions, a_layer_nobody_knows_is_assumed) {
+    house::SurveyConstruction construction = layered_wall();
+    construction.layers.push_back(at(53, "don't know, 1/2 in"));
+    const house::Built built = planned(built_of(construction));
+    const house::Layers layers = layers_of(built);
+    EXPECT_EQ(layers.names.size(), 2u);
+    EXPECT_DOUBLE_EQ(layers.unknown.si(), 0.14);
+    EXPECT_EQ(layers.bay_depth, units::Length());
+    EXPECT_THAT(taken_for(built, DefaultId::unknown_layer), ElementsAre("wall"));
+}
+
+TEST(Constructions, a_thick_one_between_studs_is_a_bay_nobody_looked_into) {
+    house::SurveyConstruction construction = wall();
+    construction.layers = {at(51, "lap siding"), at(52, "don't know, 3-1/2 in")};
+    construction.studs = at(53, 16 * units::unit::inch);
+    const house::Built built = planned(built_of(construction));
+    const house::Layers layers = layers_of(built);
+    EXPECT_EQ(layers.names.size(), 1u);
+    EXPECT_DOUBLE_EQ(layers.bay.si(), 0.16);
+    EXPECT_EQ(layers.bay_depth, 3.5 * units::unit::inch);
+    EXPECT_THAT(taken_for(built, DefaultId::unknown_bay), ElementsAre("wall"));
+}
+
+TEST(Constructions, an_open_bay_is_open_whatever_the_frame) {
+    house::SurveyConstruction construction = wall();
+    construction.layers = {at(51, "open stud bay, 3-1/2 in"), at(52, "empty stud bay, 3-1/2 in")};
+    const house::Built built = planned(built_of(construction));
+    EXPECT_DOUBLE_EQ(layers_of(built).bay.si(), 0.10);
+    EXPECT_THAT(taken_for(built, DefaultId::open_bay), ElementsAre("wall"));
+    EXPECT_DOUBLE_EQ(built.house.empty_bay.si(), 0.16);
+}
+
+TEST(Constructions, a_construction_nobody_knows_is_as_good_as_none) {
+    house::Survey survey = one_room();
+    add_wall(survey.rooms[0], 110, WallSide::north, "outdoors").construction = at(111, "don't know");
+    const house::Built built = planned(survey);
+    EXPECT_THAT(mistakes(built), IsEmpty());
+    EXPECT_THAT(taken_for(built, DefaultId::old_wall), ElementsAre("north wall of the bath"));
+}
+
 }  // namespace

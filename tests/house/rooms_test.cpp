@@ -113,4 +113,59 @@ TEST(Rooms, a_room_is_altered_where_something_of_it_becomes_something_else) {
     EXPECT_TRUE(is_altered(survey.rooms[0]));
 }
 
+TEST(Rooms, a_wall_that_moves_out_makes_the_planned_room_larger) {
+    house::Survey survey = one_room();
+    auto& wall = add_wall(survey.rooms[0], 110, house::WallSide::west, "outdoors");
+    wall.room_grows = at(111, m(0.05));
+    EXPECT_EQ(found(survey).house.rooms[0].width, m(4));
+    const house::Built built = planned(survey);
+    EXPECT_THAT(mistakes(built), IsEmpty());
+    EXPECT_DOUBLE_EQ(built.house.rooms[0].width.si(), 4.05);
+    EXPECT_EQ(built.house.rooms[0].depth, m(3));
+    EXPECT_TRUE(house::is_altered(survey.rooms[0]));
+}
+
+TEST(Rooms, windows_keep_their_true_place_where_the_end_they_are_measured_from_moves) {
+    house::Survey survey = one_room();
+    add_wall(survey.rooms[0], 110, house::WallSide::north, "outdoors");
+    add_wall(survey.rooms[0], 112, house::WallSide::west, "outdoors").room_grows = at(113, m(0.1));
+    // Half a metre wide, its east edge 5 cm within the wall; furred in by 10 cm it would not fit.
+    add_window(survey.rooms[0], 120, house::WallSide::north, m(3.7), {m(0.5), m(1)});
+    EXPECT_THAT(mistakes(survey), IsEmpty());
+    survey.rooms[0].walls[1].side = house::WallSide::east;
+    survey.rooms[0].walls[1].room_grows->value = m(-0.1);
+    EXPECT_EQ(mistakes(survey).size(), 1u);
+}
+
+TEST(Rooms, an_inside_wall_may_move_and_still_faces_what_is_drawn_beside_it) {
+    house::Survey survey = one_room();
+    add_room(survey, "hall", {m(4.2), m(0)}, {m(2), m(3)});
+    house::SurveyWall wall;
+    wall.side = house::WallSide::east;
+    wall.place = on_line(110);
+    wall.room_grows = at(111, m(0.05));
+    survey.rooms[0].walls.push_back(wall);
+    const house::Built built = planned(survey);
+    EXPECT_THAT(mistakes(built), IsEmpty());
+    EXPECT_DOUBLE_EQ(area(built, 0, "wall to the hall"), 7.5);
+}
+
+TEST(Rooms, growth_that_cannot_be) {
+    house::Survey survey = one_room();
+    add_wall(survey.rooms[0], 110, house::WallSide::north, "outdoors").room_grows = at(111, m(1));
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("111: no finish makes the bath so much larger or smaller -> write how far the "
+                            "inside face of the wall moves out: up to 2 ft"));
+}
+
+TEST(Rooms, a_room_outside_the_house) {
+    house::Survey survey = one_room();
+    survey.house_size = at(22, house::Two{m(4.2), m(3.2)});
+    EXPECT_THAT(mistakes(survey), IsEmpty());
+    survey.rooms[0].corner->value = {m(0.5), m(0)};
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("103: the bath lies outside the house -> corner counts from the house's "
+                            "south-west corner, x east and y north, see 22"));
+}
+
 }  // namespace

@@ -28,7 +28,7 @@ TEST(Surfaces, a_wall_that_faces_nothing_known_gets_the_nearest_space_or_room) {
     add_wall(survey.rooms[0], 111, WallSide::east, "kichen");
     add_wall(survey.rooms[0], 112, WallSide::north, "Mars");
     const std::string remedy =
-        " -> write outdoors, attic, basement, crawl, garage, porch, heated rooms, or a room's name";
+        " -> write outdoors, attic, basement, crawl, garage, porch, ground, heated rooms, or a room's name";
     EXPECT_THAT(mistakes(survey),
                 ElementsAre("110: nothing is called 'outdoor' (did you mean 'outdoors'?)" + remedy,
                             "111: nothing is called 'kichen' (did you mean 'kitchen'?)" + remedy,
@@ -40,7 +40,7 @@ TEST(Surfaces, so_does_a_ceiling) {
     survey.rooms[0].above = house::SurveyHorizontal{on_line(120), at(121, "atic"), {}, {}};
     EXPECT_THAT(mistakes(survey),
                 ElementsAre("121: nothing is called 'atic' (did you mean 'attic'?) -> write outdoors, attic, "
-                            "basement, crawl, garage, porch, heated rooms, or a room's name"));
+                            "basement, crawl, garage, porch, ground, heated rooms, or a room's name"));
 }
 
 TEST(Surfaces, a_silent_sheet_has_the_attic_above_and_the_basement_below) {

@@ -12,6 +12,7 @@
 #include "loads/infiltration.hpp"
 #include "loads/materials.hpp"
 #include "loads/room_heat_loss.hpp"
+#include "loads/slab_edges.hpp"
 #include "loads/transmittance.hpp"
 #include "published/csv.hpp"
 
@@ -51,13 +52,15 @@ TEST(PublishedLoads, walls_of_old_houses) {
 }
 
 TEST(PublishedLoads, films) {
-    const std::map<std::string, house::SurfaceKind> kinds{{"vertical", house::SurfaceKind::wall},
-                                                          {"heat up", house::SurfaceKind::ceiling},
-                                                          {"heat down", house::SurfaceKind::floor}};
+    const std::map<std::string, house::SurfaceKind> kinds{
+        {"vertical", house::SurfaceKind::wall},
+        {"heat up", house::SurfaceKind::ceiling},
+        {"heat up at 45 degrees", house::SurfaceKind::slope},
+        {"heat down", house::SurfaceKind::floor}};
     const auto both = [](house::Space beyond, house::SurfaceKind kind) {
         return films(a_house::surface(1, a_house::u(1), beyond, kind)).si();
     };
-    for (const Row& row : rows_of("loads_films.csv", 4)) {
+    for (const Row& row : rows_of("loads_films.csv", 5)) {
         const auto kind = kinds.find(row.text("film"));
         const double still_wall = both(house::Space::garage, house::SurfaceKind::wall) / 2;
         const double film = kind == kinds.end()
@@ -84,6 +87,15 @@ TEST(PublishedLoads, materials_lie_within_the_printed_range) {
         EXPECT_GE(value, row.number("low") - rounding) << row.where();
         EXPECT_LE(value, row.number("high") + rounding) << row.where();
     }
+}
+
+TEST(PublishedLoads, slab_edges) {
+    for (const Row& row : rows_of("loads_slab_edges.csv", 17)) {
+        const auto looked_up = look_up_slab_edge({row.text("edge"), {}});
+        ASSERT_TRUE(std::holds_alternative<SlabEdge>(looked_up)) << row.where();
+        expect_near(std::get<SlabEdge>(looked_up).loss, row.number("loss"), 0, row);
+    }
+    EXPECT_EQ(slab_edges().size(), 17u);
 }
 
 TEST(PublishedLoads, windows) {

@@ -65,6 +65,78 @@ RC_GTEST_PROP(LoadsLaws, a_room_split_in_two_loses_the_same, ()) {
     RC_ASSERT(std::abs(whole.planned.loss.total.si() - split.planned.loss.total.si()) < 1e-7);
 }
 
+// The same room by its size and sides, or by its floor's area and a list of surfaces.
+std::string listed_room(double width, double window) {
+    return fmt::format(R"([[room]]
+name = "den"
+floor_area = "{:.17g} m2"
+ceiling = "2.5 m"
+winter_indoor = "23 C"
+[[room.surface]]
+name = "front"
+faces = "outdoors"
+length = "{:.17g} m"
+construction = "wall"
+[[room.surface]]
+name = "the three inside"
+faces = "heated rooms"
+area = "{:.17g} m2"
+[[room.surface]]
+name = "lower ceiling"
+kind = "ceiling"
+faces = "attic"
+area = "{:.17g} m2"
+[[room.window]]
+name = "window"
+wall = "front"
+size = ["{:.17g} m", "1 m"]
+u = "2.5 W/m2K"
+)",
+                       4 * width, width, 2.5 * (width + 8), 0.4 * width, window);
+}
+
+RC_GTEST_PROP(LoadsLaws, a_room_by_its_size_and_the_same_room_by_a_list_lose_the_same, ()) {
+    const double width = between(3, 8), window = between(0.4, 2);
+    const auto by_size = answer(top + room("den", 0, width, window, 23)).planned.loss;
+    const auto by_list = answer(top + listed_room(width, window)).planned.loss;
+    const double loss = by_size.rooms[0].total.si();
+    RC_ASSERT(std::abs(by_list.rooms[0].total.si() - loss) <= 1e-12 * loss);
+    RC_ASSERT(std::abs(by_list.total.si() - by_size.total.si()) <= 1e-12 * by_size.total.si());
+}
+
+RC_GTEST_PROP(LoadsLaws, a_room_turned_a_quarter_loses_the_same, ()) {
+    const double width = between(3, 8), window = between(0.4, 2);
+    house::Survey survey = sheets::survey(top + room("den", 0, width, window));
+    const double as_is = answer_loads(survey).planned.loss.total.si();
+    house::SurveyRoom& den = survey.rooms[0];
+    std::swap(den.size->value.first, den.size->value.second);
+    den.walls[0].side = den.windows[0].wall->value = house::WallSide::east;
+    RC_ASSERT(std::abs(answer_loads(survey).planned.loss.total.si() - as_is) <= 1e-12 * as_is);
+}
+
+RC_GTEST_PROP(LoadsLaws, a_room_that_grows_loses_as_one_that_was_so_large, ()) {
+    const double width = between(3, 8), grows = between(-0.2, 0.2);
+    const std::string wall = "[room.wall.north]\n";
+    const std::string growing =
+        sheets::with(top + room("den", 0, width, 1), wall,
+                     fmt::format("[room.wall.east]\nroom_grows = \"{:.17g} m\"\n", grows) + wall);
+    const double larger = answer(top + room("den", 0, width + grows, 1)).planned.loss.total.si();
+    const LoadsAnswer grown = answer(growing);
+    RC_ASSERT(std::abs(grown.planned.loss.total.si() - larger) <= 1e-12 * larger);
+    RC_ASSERT(grown.found.has_value());
+}
+
+TEST(LoadsLaws, better_glass_never_loses_more) {
+    double before = 1e9;
+    for (const char* glass : {"single", "single + storm", "double, low-e", "triple, low-e"}) {
+        const std::string sheet = sheets::with(top + room("den", 0, 4, 1), "u = \"2.5 W/m2K\"",
+                                               fmt::format("glass = \"{}\"", glass));
+        const double loss = answer(sheet).planned.loss.total.si();
+        EXPECT_LT(loss, before) << glass;
+        before = loss;
+    }
+}
+
 RC_GTEST_PROP(LoadsLaws, warming_one_room_takes_from_the_next_what_the_next_is_given, ()) {
     const double warm = between(20, 26);
     const auto loss = answer(top + room("bath", 0, 3, 1, warm) + room("hall", 3, 3, 1)).planned.loss;
@@ -89,7 +161,7 @@ TEST(LoadsLaws, a_house_of_twelve_rooms_adds_up) {
 }
 
 TEST(LoadsLaws, a_mirrored_house_loses_the_same) {
-    for (const char* name : {"least-sheet", "upstairs-bath", "si-flat-at-1650-m"}) {
+    for (const char* name : {"least-sheet", "upstairs-bath", "si-flat-at-1650-m", "attic-bedroom"}) {
         const house::Survey survey = sheets::survey(sheets::a_case(name));
         const LoadsAnswer as_is = answer_loads(survey);
         for (const house::Survey& image :

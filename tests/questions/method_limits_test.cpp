@@ -88,6 +88,23 @@ TEST(MethodLimits, a_room_that_touches_nothing_unheated) {
                 testing::ElementsAre(Limit::no_outside_surface));
 }
 
+TEST(MethodLimits, a_concrete_wall_in_the_ground_is_within_the_method_and_an_outside_of_its_room) {
+    const std::string sheet = sheets::with(top("\"concrete, 8 in\"", false), "faces = \"outdoors\"",
+                                           "faces = \"ground\"\ndepth = \"5 ft\"");
+    const std::string cellar = sheets::with(
+        sheet, "ceiling =",
+        "above = { space = \"heated rooms\" }\nbelow = { space = \"ground\", depth = \"5 ft\" }\nceiling =");
+    EXPECT_THAT(kinds_of(cellar), testing::IsEmpty());
+}
+
+TEST(MethodLimits, glass_in_listed_surfaces_counts) {
+    const std::string sheet =
+        top("\"lap siding\"", false) +
+        "[[room.surface]]\nname = \"bay\"\nfaces = \"outdoors\"\narea = \"200 ft2\"\n"
+        "[[room.window]]\nname = \"all of it\"\nwall = \"bay\"\nsize = [\"18 ft\", \"8 ft\"]\n";
+    EXPECT_THAT(kinds_of(sheet), testing::ElementsAre(Limit::glass_in_all));
+}
+
 TEST(MethodLimits, of_the_whole_house_come_last) {
     std::string sheet = sheets::with(top("\"brick, 8 in\"", false), "ceiling =", "storey = 4\nceiling =");
     sheet = sheets::with(sheets::with(sheet, "storeys = 1", "storeys = 4"), "\"100 m\"", "\"2400 m\"");

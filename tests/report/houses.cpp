@@ -193,6 +193,59 @@ length = "17 ft"
 )";
 constexpr std::string_view old_bath_window = R"(size = ["2 ft 4 in", "3 ft 6 in"])";
 
+// Rooms that are no boxes, and layers that nobody knows.
+constexpr std::string_view odd_rooms = R"([construction.rafters]
+layers = ["asphalt shingles", "board sheathing, 3/4 in", "don't know, 5-1/2 in", "don't know", "plaster on wood lath"]
+studs = "24 in"
+[construction.cellar_wall]
+layers = ["concrete, 8 in", "open stud bay, 3-1/2 in", "gypsum board, 1/2 in"]
+studs = "16 in"
+[[room]]
+name = "den"
+use = "living"
+storey = 1
+size = ["12 ft", "14 ft"]
+above = { space = "heated rooms" }
+below = { space = "ground", exposed_edge = "24 ft", edge = "R-5, 2 ft down", covering = "carpet" }
+[room.wall.north]
+faces = "outdoors"
+room_grows = "1-3/4 in"
+[[room]]
+name = "cellar"
+storey = 1
+floor_area = "150 ft2"
+above = { space = "heated rooms" }
+below = { space = "ground", depth = "5 ft" }
+[[room.surface]]
+name = "west wall in the ground"
+faces = "ground"
+length = "14 ft"
+height = "4 ft"
+depth = "5 ft"
+depth_from = "1 ft"
+construction = "cellar_wall"
+[[room]]
+name = "loft"
+storey = 2
+floor_area = "90 ft2"
+[[room.surface]]
+name = "knee wall"
+faces = "attic"
+length = "9 ft"
+height = "4 ft"
+[[room.surface]]
+name = "roof"
+kind = "slope"
+faces = "outdoors"
+area = "120 ft2"
+construction = "rafters"
+[[room.window]]
+name = "skylight"
+wall = "roof"
+size = ["2 ft", "3 ft"]
+glass = "double"
+)";
+
 }  // namespace
 
 std::string with(std::string sheet, std::string_view from, std::string_view to) {
@@ -230,6 +283,8 @@ const std::vector<NamedSheet>& sheets() {
                         "glass = \"single\"\nbecomes = \"triple\""),
                    "\"3 F\"", "\"-30 F\""),
               "name = \"north bedroom\"\n", "name = \"north bedroom\"\nwinter_indoor = \"72 F\"\n")},
+        {"a den on a slab, a cellar in the ground, a loft with a skylight",
+         with(cooled_bath_sheet(), "[other_rooms]\n", std::string(odd_rooms) + "[other_rooms]\n")},
         {"bath as warm as the house", with(bath_sheet(), "74 F", "70 F")},
         {"a long bare run in the crawl space",
          with(bath_sheet(), new_run, "at = \"20 ft\"\nlength = \"90 ft\"\nruns_in = \"crawl\"\n")},

@@ -176,7 +176,7 @@ TEST(Values, ClosedLists) {
             "11:8-15 | 'side' in duct number 1 cannot be 'suply' | did you mean 'supply'? | write one of: "
             "supply, return",
             "12:11-24 | 'runs_in' in duct number 1 cannot be 'heated room' | did you mean 'heated rooms'? | "
-            "write one of: outdoors, heated rooms, attic, basement, crawl, garage, porch",
+            "write one of: outdoors, heated rooms, attic, basement, crawl, garage, porch, ground",
             "13:9-14 | 'state' in duct number 1 cannot be 'old' |  | write one of: found, new, removed",
             "15:9-15 | 'mount' in outlet number 1 cannot be 'flor' | did you mean 'floor'? | write one of: "
             "floor, low wall, toe kick, high wall, ceiling",

@@ -126,6 +126,8 @@ TEST(Write, Heat) {
     EXPECT_EQ(si(Resistance(1.937)), "1.94 m2K/W");
     EXPECT_EQ(us(0.23 * unit::btu_per_hour_square_foot_fahrenheit), "0.230 Btu/h.ft2.F");
     EXPECT_EQ(si(Transmittance(1.3)), "1.30 W/m2K");
+    EXPECT_EQ(us(Conductivity(1.263)), "0.73 Btu/h.ft.F");
+    EXPECT_EQ(si(Conductivity(1.4)), "1.40 W/mK");
     EXPECT_EQ(write(LeakageTest{14 * unit::per_hour}).text(), "14 ACH50");
     EXPECT_EQ(write(LeakageTest{6.75 * unit::per_hour}).text(), "6.8 ACH50");
 }
