@@ -15,6 +15,8 @@ Built build(const Survey& survey, const Defaults& defaults, Stage stage) {
     build_other_rooms(work);
     build_machine(work);
     build_ducts(work);
+    build_spaces(work);
+    build_ventilation(work);
     build_outlets(work);
     built.assumptions = std::move(ledger).assumptions();
     built.mistakes = std::move(ledger).mistakes();

@@ -48,7 +48,7 @@ void build_wall(Work& work, const SurveyRoom& written, Room& room, const SurveyW
         return work.ledger.blame(wall.place, "the openings of the " + name + " are larger than the wall");
     const auto& make = at_stage(work, wall.construction, wall.becomes);
     const std::string whose = name + " of the " + room.name;
-    work.house.space_winter[static_cast<std::size_t>(*space)] = space_temperature(work, *space, whose);
+    ask_for_space(work, *space, whose);
     room.surfaces.push_back({SurfaceKind::wall, name, net, *space,
                              make ? assembly_named(work, *make) : default_wall(work, whose)});
 }
@@ -76,7 +76,7 @@ void build_horizontal(Work& work, const std::optional<SurveyHorizontal>& written
     const DefaultId usual = space == Space::heated_rooms ? DefaultId::partition
                             : above                      ? DefaultId::attic_ceiling
                                                          : DefaultId::floor_over_unheated;
-    work.house.space_winter[static_cast<std::size_t>(space)] = space_temperature(work, space, whose);
+    ask_for_space(work, space, whose);
     const Maybe<std::string> nothing;
     const auto& make = written ? at_stage(work, written->construction, written->becomes) : nothing;
     if (make)

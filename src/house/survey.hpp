@@ -23,7 +23,7 @@ using Two = std::pair<units::Length, units::Length>;
 
 struct SurveySite {
     Maybe<units::Length> elevation;
-    Maybe<units::Temperature> winter_outdoor, winter_indoor;
+    Maybe<units::Temperature> winter_outdoor, winter_indoor, ground;
     Maybe<units::Angle> latitude;
     Maybe<units::Temperature> summer_outdoor, summer_indoor, summer_wet_bulb;
     Maybe<units::TemperatureDifference> daily_range;
@@ -38,6 +38,33 @@ struct SurveyConstruction {
     Maybe<double> framing;                   // share of the face that is framing
     Maybe<units::Transmittance> u;
     Maybe<units::Resistance> r;
+};
+
+// An unheated space beside the heated rooms: [space.attic] and the like.
+struct SurveySpace {
+    Place place;
+    Maybe<units::Temperature> winter;
+    std::optional<Given<std::variant<units::AirChange, units::Airflow>>> ventilation;  // outdoor air
+    Maybe<bool> vented;                        // a crawl space: vents that stay open
+    Maybe<units::Area> floor_area, roof_area;  // roof_area: along the slope
+    Maybe<units::Area> outer_area;             // walls and glass towards outdoors
+    Maybe<units::Length> height, perimeter;    // of an attic up to the ridge
+    Maybe<units::Length> above_ground;         // how much of the height stands out of the ground
+    Maybe<std::string> construction, roof;     // of what faces outdoors or ground, and of the roof
+    Maybe<units::Power> heat;                  // given off in it
+};
+
+// [ventilation]: what runs all the time.
+struct SurveyVentilation {
+    Place place;
+    Maybe<units::Airflow> supply, exhaust;
+    Maybe<double> recovery;  // share of the heat
+};
+
+struct SurveyFan {  // [[room.exhaust_fan]]
+    Place place;
+    Maybe<units::Airflow> flow;
+    Maybe<FanRuns> runs;
 };
 
 struct SurveyWall {
@@ -84,6 +111,7 @@ struct SurveyRoom {
     std::vector<SurveyWall> walls;
     std::vector<SurveyWindow> windows;
     std::vector<SurveyDoor> doors;
+    std::vector<SurveyFan> exhaust_fans;
 };
 
 // Whether the work changes the room's walls, windows, ceiling or floor.
@@ -174,7 +202,8 @@ struct Survey {
     SurveySite site;
     Maybe<std::string> thermostat_room;
     std::vector<SurveyConstruction> constructions;
-    std::map<Space, Given<units::Temperature>> space_winter;  // [space.basement] winter = "58 F"
+    std::map<Space, SurveySpace> spaces;
+    std::optional<SurveyVentilation> ventilation;
     std::vector<SurveyRoom> rooms;
     std::optional<SurveyOtherRooms> other_rooms;
     std::optional<SurveyHeater> heater;

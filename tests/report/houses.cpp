@@ -230,6 +230,13 @@ const std::vector<NamedSheet>& sheets() {
         {"a heat pump in the cold",
          with(bath_sheet(), "kind = \"furnace\"\ninput = \"80000 Btu/h\"\nefficiency = \"80 %\"",
               "kind = \"heat pump\"\noutput = \"64000 Btu/h\"")},
+        {"a vented crawl space, ventilated with recovery, fans",
+         with(with(bath_sheet(), "[heater]\n",
+                   "[space.crawl]\nvented = true\nheat = \"500 Btu/h\"\n[ventilation]\nsupply = \"50 cfm\"\n"
+                   "exhaust = \"70 cfm\"\nrecovery = \"65 %\"\n[heater]\n"),
+              new_run, "at = \"20 ft\"\nlength = \"30 ft\"\nruns_in = \"crawl\"\n")},
+        {"average leakage, shared by volume",
+         with(bath_sheet(), "air_leakage = \"leaky\"", "air_leakage = \"average\"")},
         {"no pressure for the ducts",
          with(bath_sheet(), "[blower]\n", "[blower]\nstatic = \"0.01 in.wc\"\n")},
     };

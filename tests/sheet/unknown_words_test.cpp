@@ -35,7 +35,7 @@ TEST(UnknownWords, NothingNear) {
     EXPECT_THAT(mistakes_after_first_line("[site]\n"
                                           "hottest = \"90 F\"\n"),
                 ElementsAre("3:1-8 | unknown word 'hottest' in [site] |  | the words here are: elevation, "
-                            "winter_outdoor, winter_indoor, latitude, summer_outdoor, summer_indoor, "
+                            "winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, summer_indoor, "
                             "summer_wet_bulb, daily_range"));
 }
 
@@ -140,25 +140,27 @@ TEST(UnknownWords, LongWordIsCut) {
     EXPECT_THAT(
         mistakes_after_first_line("[site]\n"
                                   "long_long_long_long_long_long_long_long_long_long_long_long_word = 1\n"),
-        ElementsAre("3:1-65 | unknown word 'long_long_long_long_long_long_long_long_...' in [site] |  | the "
-                    "words here are: elevation, winter_outdoor, winter_indoor, latitude, summer_outdoor, "
-                    "summer_indoor, summer_wet_bulb, daily_range"));
+        ElementsAre(
+            "3:1-65 | unknown word 'long_long_long_long_long_long_long_long_...' in [site] |  | the "
+            "words here are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
+            "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, ControlCharacterInAWordIsNotPrinted) {
     EXPECT_THAT(mistakes_after_first_line("[site]\n"
                                           "\"\\u001b[31m\" = 1\n"),
                 ElementsAre("3:1-13 | unknown word '?[31m' in [site] |  | the words here are: elevation, "
-                            "winter_outdoor, winter_indoor, latitude, summer_outdoor, summer_indoor, "
+                            "winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, summer_indoor, "
                             "summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, NonAsciiWord) {
-    EXPECT_THAT(mistakes_after_first_line("[site]\n"
-                                          "\"\u00E9_\u00E9levation\" = 1\n"),
-                ElementsAre("3:1-14 | unknown word '\u00E9_\u00E9levation' in [site] |  | the words here "
-                            "are: elevation, winter_outdoor, winter_indoor, latitude, summer_outdoor, "
-                            "summer_indoor, summer_wet_bulb, daily_range"));
+    EXPECT_THAT(
+        mistakes_after_first_line("[site]\n"
+                                  "\"\u00E9_\u00E9levation\" = 1\n"),
+        ElementsAre("3:1-14 | unknown word '\u00E9_\u00E9levation' in [site] |  | the words here "
+                    "are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
+                    "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, OneBracketForSeveral) {
