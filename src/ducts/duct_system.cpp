@@ -25,8 +25,9 @@ struct Cut {
 
 class SideBuilder {
   public:
-    SideBuilder(const house::House& house, const std::optional<house::Shape>& unsized, house::DuctSide side)
-        : house_(house), unsized_(unsized), side_(side), others_on_(house.ducts.size()) {}
+    SideBuilder(const house::House& house, const loads::SpacesInWinter& spaces,
+                const std::optional<house::Shape>& unsized, house::DuctSide side)
+        : house_(house), spaces_(spaces), unsized_(unsized), side_(side), others_on_(house.ducts.size()) {}
 
     Side build() {
         std::vector<int> roots;
@@ -106,8 +107,14 @@ class SideBuilder {
         }
         piece.loss_factor = d.loss_factor;
         piece.resistance = d.resistance;
-        piece.surroundings = d.surroundings;
+        piece.surroundings = around(d);
         return piece;
+    }
+
+    units::Temperature around(const house::Duct& d) const {
+        if (const auto* given = std::get_if<units::Temperature>(&d.surroundings)) return *given;
+        const auto space = std::get<house::Space>(d.surroundings);
+        return spaces_.of(space);
     }
 
     // The outlets not described, at equal spacing along the trunks, the trunks laid end to end.
@@ -176,18 +183,28 @@ class SideBuilder {
     }
 
     const house::House& house_;
+    const loads::SpacesInWinter& spaces_;
     const std::optional<house::Shape>& unsized_;
     house::DuctSide side_;
     std::vector<std::vector<Cut>> others_on_;
     Tree tree_;
 };
 
+// Balances are worked out only where a duct runs in such a space.
+loads::SpacesInWinter around_the_ducts(const house::House& house) {
+    for (const house::Duct& duct : house.ducts)
+        if (const auto* space = std::get_if<house::Space>(&duct.surroundings))
+            if (house.buffer_space(*space)) return loads::spaces_in_winter(house);
+    return {house.space_winter, {}};
+}
+
 }  // namespace
 
 DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
                        const std::optional<house::Shape>& unsized) {
-    DuctSystem system{SideBuilder(house, unsized, house::DuctSide::supply).build(),
-                      SideBuilder(house, unsized, house::DuctSide::return_side).build()};
+    const loads::SpacesInWinter spaces = around_the_ducts(house);
+    DuctSystem system{SideBuilder(house, spaces, unsized, house::DuctSide::supply).build(),
+                      SideBuilder(house, spaces, unsized, house::DuctSide::return_side).build()};
     set_flows(system, flows);
     return system;
 }

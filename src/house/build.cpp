@@ -16,6 +16,8 @@ Built build(const Survey& survey, const Defaults& defaults, Stage stage) {
     build_machine(work);
     build_bays(work);
     build_ducts(work);
+    build_spaces(work);
+    build_ventilation(work);
     build_outlets(work);
     built.assumptions = std::move(ledger).assumptions();
     built.mistakes = std::move(ledger).mistakes();

@@ -18,10 +18,14 @@ struct Work {
     House& house;
 };
 
-// site.cpp: site, storeys, air leakage; and the winter temperature of a space, taking its default only when
-// asked for.
-void build_site(Work& work);
-units::Temperature space_temperature(Work& work, Space space, const std::string& used_for);
+void build_site(Work& work);  // site.cpp: site, storeys, air leakage
+
+// spaces.cpp: the unheated spaces. One is asked for where something faces it or runs in it, and only then is
+// anything assumed of it; once all rooms are there, those in heat balance are built. ventilation.cpp
+void ask_for_space(Work& work, Space space, const std::string& used_for);
+void build_spaces(Work& work);
+void blame_too_much_air(Ledger& ledger, units::Airflow flow, Place place);
+void build_ventilation(Work& work);
 
 // summer.cpp: the cooling season, where there is cooling; after the rooms the roof over them.
 void build_summer(Work& work);
@@ -72,7 +76,7 @@ SurfaceKind kind_of(const SurveySurface& surface);
 units::Area listed_flat(const Work& work, const SurveyRoom& written, SurfaceKind kind);
 void build_partitions(Work& work);
 
-// ground.cpp: what lies in the ground or on it. space_temperature asks it for the ground's.
+// ground.cpp: what lies in the ground or on it, and how cold it is.
 units::Temperature ground_temperature(Work& work, const std::string& used_for);
 void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
 void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose);

@@ -11,6 +11,7 @@ namespace {
 constexpr double inch_wc = units::unit::inch_wc.si();
 constexpr double foot = units::unit::foot.si();
 constexpr double r_us = units::unit::r_value_us.si();
+constexpr double per_hour = units::unit::per_hour.si();
 constexpr double f_degree = units::unit::fahrenheit_degree.si();
 constexpr double f(double degrees) { return units::unit::fahrenheit(degrees).si(); }
 
@@ -51,8 +52,6 @@ constexpr DefaultRow rows[] = {
     {door, "outside door", 2.3, 1.5, 3.0, u_factor, "ASHRAE Fundamentals 2021 ch. 17, example (read)"},
     {partition, "wall or floor between rooms", 1.85, 1.4, 2.2, u_factor,
      "derived: plaster both sides, empty bay, two still-air films"},
-    {attic_warmth, "attic, share of the way from outdoors to indoors", 0.10, 0.0, 0.30, percent,
-     "derived: heat balance of attics with insulated and bare ceilings"},
     {basement_temperature, "basement temperature", f(62), f(52), f(70), temperature, "common practice"},
     {crawl_warmth, "crawl space, share of the way from outdoors to indoors", 0.5, 0.3, 0.7, percent,
      "common practice"},
@@ -142,6 +141,24 @@ constexpr DefaultRow rows[] = {
     {summer_moisture, "moisture outdoors above that indoors in summer", 0.0045, 0.001, 0.008, moisture,
      "estimate: between a dry and a humid summer"},
     {cooling_supply, "air leaving the cooling coil", f(58), f(55), f(62), temperature, "common practice"},
+    {attic_roof, "roof of the attic", 3.0, 2.0, 4.0, u_factor,
+     "derived: shingles on boards, two films; ASHRAE Fundamentals 2021 ch. 26"},
+    {attic_ventilation, "outdoor air through the attic", 2 * per_hour, 0.5 * per_hour, 6 * per_hour,
+     air_changes, "common practice"},
+    {crawl_ventilation, "outdoor air through the crawl space", 4.6 * per_hour, 1.5 * per_hour, 10 * per_hour,
+     air_changes, "median of eight vented crawl spaces, as measured; ASHRAE Fundamentals 2021 ch. 17 (read)"},
+    {closed_ventilation, "outdoor air that leaks into a closed space", 0.67 * per_hour, 0.3 * per_hour,
+     1.5 * per_hour, air_changes, "a basement, as measured; ASHRAE Fundamentals 2021 ch. 17 (read)"},
+    {porch_ventilation, "outdoor air through garage or porch", 1.5 * per_hour, 0.5 * per_hour, 4 * per_hour,
+     air_changes, "estimate"},
+    {porch_shell, "outer walls of attic, garage or porch", 3.0, 1.5, 4.5, u_factor,
+     "derived: boards; high: single glass; ASHRAE Fundamentals 2021 ch. 26"},
+    {foundation_wall, "foundation wall of unknown make", 3.4, 1.5, 3.7, u_factor,
+     "derived: bare concrete or stone; low: with R-2; ASHRAE Fundamentals 2021 ch. 18, table 22"},
+    {crawl_height, "height of the crawl space", 2 * foot, 1.5 * foot, 4 * foot, length, "common practice"},
+    {basement_height, "height of the basement", 7 * foot, 6 * foot, 8 * foot, length, "common practice"},
+    {above_ground, "height of the basement's walls above the ground", 1.5 * foot, 0.5 * foot, 3 * foot,
+     length, "common practice"},
 };
 static_assert(std::size(rows) == static_cast<std::size_t>(count));
 

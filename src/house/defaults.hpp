@@ -30,7 +30,6 @@ enum class DefaultId {
     window,
     door,
     partition,
-    attic_warmth,
     basement_temperature,
     crawl_warmth,
     garage_warmth,
@@ -75,6 +74,16 @@ enum class DefaultId {
     shade_closed,
     summer_moisture,
     cooling_supply,
+    attic_roof,
+    attic_ventilation,
+    crawl_ventilation,
+    closed_ventilation,
+    porch_ventilation,
+    porch_shell,
+    foundation_wall,
+    crawl_height,
+    basement_height,
+    above_ground,
     count
 };
 
@@ -94,7 +103,8 @@ enum class WrittenAs {
     percent_per_degree,
     times,
     whole_number,
-    leakage
+    leakage,
+    air_changes
 };
 
 struct DefaultRow {

@@ -60,9 +60,10 @@ void add_fittings(Work& work, const SurveyDuct& written, Duct& duct) {
 
 void add_heat_path(Work& work, const SurveyDuct& written, Duct& duct) {
     const Site& site = work.house.site;
-    if (written.runs_in)
-        duct.surroundings = space_temperature(work, written.runs_in->value, "air around the " + duct.name);
-    else if (duct.side == DuctSide::supply)
+    if (written.runs_in) {
+        ask_for_space(work, written.runs_in->value, "air around the " + duct.name);
+        duct.surroundings = written.runs_in->value;
+    } else if (duct.side == DuctSide::supply)
         duct.surroundings =
             site.winter_outdoor + work.ledger.take(DefaultId::duct_surroundings, "the " + duct.name) *
                                       (site.winter_indoor - site.winter_outdoor);

@@ -132,8 +132,7 @@ void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const 
         surface.assembly = assembly_or(work, make.construction, DefaultId::buried_make, whose);
         surface.buried = face.kind == SurfaceKind::floor ? buried_floor(work, room, make.ground, whose)
                                                          : buried_wall(work, make.ground, face.place, whose);
-        work.house.space_winter[static_cast<std::size_t>(Space::ground)] =
-            space_temperature(work, Space::ground, whose);
+        ask_for_space(work, Space::ground, whose);
     }
     room.surfaces.push_back(std::move(surface));
 }

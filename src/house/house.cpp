@@ -10,6 +10,12 @@ const Duct* House::duct(DuctId id) const {
     return nullptr;
 }
 
+const BufferSpace* House::buffer_space(Space space) const {
+    for (const BufferSpace& buffer : buffer_spaces)
+        if (buffer.space == space) return &buffer;
+    return nullptr;
+}
+
 bool House::is_supply(const Outlet& outlet) const {
     const Duct* feeds = duct(outlet.duct);
     return feeds && feeds->side == DuctSide::supply;

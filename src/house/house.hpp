@@ -100,6 +100,35 @@ struct Room {
     units::Area floor_area() const { return stated_floor + width * depth; }
 };
 
+// What of a space lies on and in the ground.
+struct OnTheGround {
+    units::Temperature ground;  // on the design night
+    units::Area floor;
+    units::Length shortest_width, depth;  // depth: of the floor below the ground outside
+    Surface wall;                         // as deep as the floor; made as if it stood outdoors
+};
+
+// A space whose temperature follows from what it gains and loses (loads/buffer_space.hpp).
+struct BufferSpace {
+    Space space = Space::attic;
+    units::Area floor_area;      // over or under the heated rooms; 0 of one that lies beside them
+    std::vector<Surface> outer;  // its roof and walls, towards outdoors
+    units::Airflow outdoor_air;  // through it
+    std::optional<OnTheGround> on_the_ground;
+    units::Power heat;  // given off in it
+};
+
+// How a leaky or a tight house shares the outdoor air that leaks in (loads/leakage_shares.hpp).
+enum class LeakageSharing { by_surface, by_volume };
+
+// Mechanical, all the time.
+struct Ventilation {
+    units::Airflow supply, exhaust;
+    double recovery = 0;    // share of the heat
+    int fans_at_times = 0;  // exhaust fans that are in no load
+    bool runs() const { return supply > units::Airflow() || exhaust > units::Airflow(); }
+};
+
 // The rooms nobody described, as one lump at the house's temperature.
 struct OtherRooms {
     units::Area floor_area;  // 0 where only the heat loss was given
@@ -160,11 +189,12 @@ struct Duct {
     std::optional<Shape> shape;  // empty: to be sized
     units::Length length;
     std::vector<CatalogueName> fittings;
-    std::optional<int> through;       // position in House::bays
-    units::Temperature surroundings;  // of the air around it in the design night
-    units::Resistance wrap;           // of the insulation around it; 0: bare
-    units::Resistance resistance;     // from duct air to surroundings, on the duct's inner face
-    double loss_factor = 1;           // on its whole pressure loss, for a duct nobody has seen
+    std::optional<int> through;  // position in House::bays
+    // Of the air around it in the design night: a temperature, or that of a space.
+    std::variant<units::Temperature, Space> surroundings;
+    units::Resistance wrap;        // of the insulation around it; 0: bare
+    units::Resistance resistance;  // from duct air to surroundings, on the duct's inner face
+    double loss_factor = 1;        // on its whole pressure loss, for a duct nobody has seen
 };
 
 // A pipe in a bay, along it or from side to side. Heights below the bay's top, to the top of the pipe, at its
@@ -241,8 +271,12 @@ struct House {
     Site site;
     std::variant<double, units::LeakageTest>
         air_leakage;  // cm2 of leak per m2 of exposed surface (a ratio x 1e-4), or a test
-    std::array<units::Temperature, 8> space_winter{};  // by Space
-    units::Resistance empty_bay;                       // of a stud bay with nothing in it
+    LeakageSharing leakage_sharing = LeakageSharing::by_surface;
+    Ventilation ventilation;
+    std::array<units::Temperature, 8>
+        space_winter{};                      // by Space, of those that are in no balance of their own
+    std::vector<BufferSpace> buffer_spaces;  // the others
+    units::Resistance empty_bay;             // of a stud bay with nothing in it
     std::vector<Room> rooms;
     std::optional<OtherRooms> other_rooms;
     Heater heater;
@@ -257,6 +291,7 @@ struct House {
     std::vector<Bay> bays;
 
     units::Temperature winter(Space space) const { return space_winter[static_cast<std::size_t>(space)]; }
+    const BufferSpace* buffer_space(Space space) const;  // nullptr where it is in no balance of its own
     const Room& room(RoomId id) const { return rooms[static_cast<std::size_t>(id.index)]; }
     const Duct* duct(DuctId id) const;  // nullptr where this house does not have it
     bool is_supply(const Outlet& outlet) const;

@@ -27,11 +27,18 @@ LeakageClass leakage_of_year(const Maybe<int>& built) {
     return !built || built->value < 1970 ? LeakageClass::leaky : LeakageClass::average;
 }
 
+// From here on a test is that of a leaky house: 4.0 cm2/m2, half-way between average and leaky, of a house
+// with 0.74 m2 of exposed surface to the m3 (loads/infiltration.hpp; derived).
+constexpr units::AirChange leaky_test = 14 * units::unit::per_hour;
+
+// Once the sheet's word is known the way of sharing stays, whatever the class is weighed at.
 void build_leakage(Work& work) {
     const auto& written = work.survey.air_leakage;
     if (written)
         if (const auto* test = std::get_if<units::LeakageTest>(&written->value)) {
             work.house.air_leakage = *test;
+            work.house.leakage_sharing =
+                test->at_50_pascal >= leaky_test ? LeakageSharing::by_surface : LeakageSharing::by_volume;
             return;
         }
     const LeakageClass leakage =
@@ -40,6 +47,8 @@ void build_leakage(Work& work) {
                       : work.survey.built ? "the house, from the year it was built"
                                           : "the house, of unknown age";
     work.house.air_leakage = work.ledger.take(leakage_default(leakage), why);
+    work.house.leakage_sharing =
+        leakage >= LeakageClass::leaky ? LeakageSharing::by_surface : LeakageSharing::by_volume;
 }
 
 // Beyond what was ever measured where people live.
@@ -87,36 +96,6 @@ void build_site(Work& work) {
     for (const SurveyConstruction& construction : survey.constructions)
         if (balloon && holds_empty_bay(construction))
             house.empty_bay = units::Resistance(ledger.take(DefaultId::open_bay, construction.name));
-}
-
-units::Temperature space_temperature(Work& work, Space space, const std::string& used_for) {
-    House& house = work.house;
-    const Site& site = house.site;
-    if (const auto given = work.survey.space_winter.find(space); given != work.survey.space_winter.end())
-        return given->second.value;
-    const auto part_way = [&](DefaultId id) {
-        return site.winter_outdoor +
-               work.ledger.take(id, used_for) * (site.winter_indoor - site.winter_outdoor);
-    };
-    switch (space) {
-        case Space::outdoors:
-            return site.winter_outdoor;
-        case Space::heated_rooms:
-            return site.winter_indoor;
-        case Space::attic:
-            return part_way(DefaultId::attic_warmth);
-        case Space::crawl:
-            return part_way(DefaultId::crawl_warmth);
-        case Space::garage:
-            return part_way(DefaultId::garage_warmth);
-        case Space::porch:
-            return part_way(DefaultId::porch_warmth);
-        case Space::ground:
-            return ground_temperature(work, used_for);
-        case Space::basement:
-            break;
-    }
-    return units::Temperature(work.ledger.take(DefaultId::basement_temperature, used_for));
 }
 
 }  // namespace house

@@ -43,8 +43,7 @@ void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& fac
                                  "describe the part above the ground as a [[room.surface]] of its own");
     if (face.beyond == Space::ground) return add_in_the_ground(work, written, room, face, make);
     blame_words_of_the_ground(work, make.ground, whose);
-    work.house.space_winter[static_cast<std::size_t>(face.beyond)] =
-        space_temperature(work, face.beyond, whose);
+    ask_for_space(work, face.beyond, whose);
     room.surfaces.push_back(
         {face.kind, face.name, net, face.beyond, assembly_or(work, make.construction, make.usual, whose)});
 }
@@ -117,8 +116,7 @@ void add_horizontal(Work& work, const SurveyRoom& survey, Room& room, const Face
     const std::string whose = face.name + " of the " + room.name +
                               (taken ? ", taken to be next to the " + std::string(word(face.beyond)) : "");
     blame_words_of_the_ground(work, make.ground, whose);
-    work.house.space_winter[static_cast<std::size_t>(face.beyond)] =
-        space_temperature(work, face.beyond, whose);
+    ask_for_space(work, face.beyond, whose);
     // Between rooms at one temperature nothing flows, so nothing need be assumed.
     const bool flows = face.beyond != Space::heated_rooms ||
                        room.winter_indoor != work.house.site.winter_indoor || is_known(make.construction);

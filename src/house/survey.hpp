@@ -48,6 +48,33 @@ struct SurveyGround {
     Maybe<std::string> edge, covering;       // of a slab: how its edge is insulated, what lies on it
 };
 
+// An unheated space beside the heated rooms: [space.attic] and the like.
+struct SurveySpace {
+    Place place;
+    Maybe<units::Temperature> winter;
+    std::optional<Given<std::variant<units::AirChange, units::Airflow>>> ventilation;  // outdoor air
+    Maybe<bool> vented;                        // a crawl space: vents that stay open
+    Maybe<units::Area> floor_area, roof_area;  // roof_area: along the slope
+    Maybe<units::Area> outer_area;             // walls and glass towards outdoors
+    Maybe<units::Length> height, perimeter;    // of an attic up to the ridge
+    Maybe<units::Length> above_ground;         // how much of the height stands out of the ground
+    Maybe<std::string> construction, roof;     // of what faces outdoors or ground, and of the roof
+    Maybe<units::Power> heat;                  // given off in it
+};
+
+// [ventilation]: what runs all the time.
+struct SurveyVentilation {
+    Place place;
+    Maybe<units::Airflow> supply, exhaust;
+    Maybe<double> recovery;  // share of the heat
+};
+
+struct SurveyFan {  // [[room.exhaust_fan]]
+    Place place;
+    Maybe<units::Airflow> flow;
+    Maybe<FanRuns> runs;
+};
+
 struct SurveyWall {
     WallSide side = WallSide::north;
     Place place;
@@ -111,6 +138,7 @@ struct SurveyRoom {
     std::vector<SurveySurface> surfaces;
     std::vector<SurveyWindow> windows;
     std::vector<SurveyDoor> doors;
+    std::vector<SurveyFan> exhaust_fans;
 };
 
 // Whether the work changes the room's surfaces or windows, or makes it larger or smaller.
@@ -238,7 +266,8 @@ struct Survey {
     SurveySite site;
     Maybe<std::string> thermostat_room;
     std::vector<SurveyConstruction> constructions;
-    std::map<Space, Given<units::Temperature>> space_winter;  // [space.basement] winter = "58 F"
+    std::map<Space, SurveySpace> spaces;
+    std::optional<SurveyVentilation> ventilation;
     std::vector<SurveyRoom> rooms;
     std::optional<SurveyOtherRooms> other_rooms;
     std::optional<SurveyHeater> heater;

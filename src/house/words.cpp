@@ -41,6 +41,7 @@ constexpr Word<LeakageClass> leakage_classes[] = {{"tight", LeakageClass::tight}
                                                   {"average", LeakageClass::average},
                                                   {"leaky", LeakageClass::leaky},
                                                   {"very leaky", LeakageClass::very_leaky}};
+constexpr Word<FanRuns> fan_runs[] = {{"always", FanRuns::always}, {"at times", FanRuns::at_times}};
 
 }  // namespace
 
@@ -95,6 +96,10 @@ std::span<const Word<Framing>> words<Framing>() {
 template <>
 std::span<const Word<RoomUse>> words<RoomUse>() {
     return room_uses;
+}
+template <>
+std::span<const Word<FanRuns>> words<FanRuns>() {
+    return fan_runs;
 }
 
 }  // namespace house

@@ -24,6 +24,8 @@ enum class Framing { joists, studs };  // what stands at the sides of a bay
 enum class RoomUse { kitchen, living, bedroom, bath, other };
 // Where people sit, cook and leave the lamps on.
 constexpr bool is_lived_in(RoomUse use) { return use == RoomUse::kitchen || use == RoomUse::living; }
+// An exhaust fan that runs at times, as one of a bath or a kitchen, is in no load.
+enum class FanRuns { always, at_times };
 enum class LeakageClass { tight, good, average, leaky, very_leaky };
 
 // What a sheet may say of a layer, a construction or a glass instead of its name.
@@ -62,6 +64,9 @@ template <>
 std::span<const Word<LeakageClass>> words<LeakageClass>();
 template <>
 std::span<const Word<RoomUse>> words<RoomUse>();
+
+template <>
+std::span<const Word<FanRuns>> words<FanRuns>();
 
 // The sheet's spelling of a value: "low wall".
 template <class E>

@@ -27,12 +27,18 @@ double exposed_floor_share(const house::House& house) {
     return floors > units::Area() ? exposed / floors : 0;
 }
 
-// Walls, top ceiling and any exposed floor of a box 3 to 2: sides 1.5 a and a, so a perimeter of 5 a.
+units::Area footprint(const house::House& house) {
+    return (described_floor_area(house) + house.other_rooms->floor_area) / house.storeys;
+}
+
+// A box 3 to 2 has sides 1.5 a and a, so a perimeter of 5 a.
+units::Area walls_of_a_storey(const house::House& house) {
+    return units::Length{5 * std::sqrt(footprint(house).si() / 1.5)} * mean_ceiling(house);
+}
+
+// Walls, top ceiling and any exposed floor.
 units::Area of_box(const house::House& house) {
-    const units::Area floor = described_floor_area(house) + house.other_rooms->floor_area;
-    const units::Area footprint = floor / house.storeys;
-    const units::Length perimeter{5 * std::sqrt(footprint.si() / 1.5)};
-    return house.storeys * (perimeter * mean_ceiling(house)) + footprint * (1 + exposed_floor_share(house));
+    return house.storeys * walls_of_a_storey(house) + footprint(house) * (1 + exposed_floor_share(house));
 }
 
 // Where only the others' heat loss is stated: as much surface as loses that heat where the described rooms,
@@ -41,6 +47,7 @@ units::Area of_box(const house::House& house) {
 units::Area that_loses(units::Power stated, const house::House& house) {
     house::House described = house;
     described.other_rooms.reset();
+    described.ventilation = {};  // of the whole house
     const HouseHeatLoss loss = house_heat_loss(described);
     if (loss.total <= units::Power()) return {};
     return (stated / loss.total) * loss.infiltration.exposed;
@@ -82,6 +89,16 @@ units::Area described_exposed_surface(const house::House& house) {
     units::Area sum;
     for (const house::Room& room : house.rooms) sum += exposed_surface(room);
     return sum;
+}
+
+std::array<double, 4> box_surface_by_storey(const house::House& house) {
+    std::array<double, 4> surface{};
+    if (!house.other_rooms || house.other_rooms->floor_area <= units::Area()) return surface;
+    const std::size_t storeys = std::clamp<std::size_t>(static_cast<std::size_t>(house.storeys), 1, 4);
+    for (std::size_t i = 0; i < storeys; ++i) surface[i] = walls_of_a_storey(house).si();
+    surface[0] += exposed_floor_share(house) * footprint(house).si();
+    surface[storeys - 1] += footprint(house).si();
+    return surface;
 }
 
 units::Area exposed_surface(const house::House& house) {

@@ -14,7 +14,7 @@ Likeness likeness(const house::House& house, const std::vector<RoomHeatGain>& ro
     for (const RoomHeatGain& room : rooms) {
         if (house.room(room.room).altered && !altered_too) continue;
         like.exposed += exposed_surface(house.room(room.room));
-        like.gain += room.total - room.internal;
+        like.gain += room.total - room.internal - room.leakage_gain;
     }
     return like;
 }
@@ -29,9 +29,9 @@ units::Power other_rooms_gain(const house::House& house, const HouseHeatGain& ga
                                   "the other rooms' heat gain is judged by the described rooms that face "
                                   "outdoors, and there is none: describe one");
     const units::Area others = winter.exposed - described_exposed_surface(house);
-    units::Power internal = gain.internal.sensible;
-    for (const RoomHeatGain& room : gain.rooms) internal -= room.internal;
-    return (others / like.exposed) * like.gain + internal;
+    units::Power left = gain.internal.sensible + gain.leakage.sensible();
+    for (const RoomHeatGain& room : gain.rooms) left -= room.internal + room.leakage_gain;
+    return (others / like.exposed) * like.gain + left;
 }
 
 }  // namespace

@@ -1,4 +1,6 @@
 // The whole house, the rooms nobody described included: see loads/room_heat_loss.hpp.
+#include <algorithm>
+
 #include "house/cannot_answer.hpp"
 #include "loads/known_transmittances.hpp"
 #include "loads/room_heat_loss.hpp"
@@ -6,9 +8,9 @@
 namespace loads {
 namespace {
 
-// What a room loses from the house: all but what goes to its heated neighbours.
-units::Power out_of_the_house(const RoomHeatLoss& room) {
-    units::Power lost = room.leakage_loss;
+// What a room loses from the house through its surfaces: all but what goes to its heated neighbours.
+units::Power through_surfaces(const RoomHeatLoss& room) {
+    units::Power lost;
     for (const SurfaceLoss& surface : room.surfaces)
         if (!surface.to_neighbour) lost += surface.loss;
     return lost;
@@ -18,7 +20,7 @@ units::Power out_of_the_house(const RoomHeatLoss& room) {
 // to.
 struct Likeness {
     units::Area exposed;
-    units::Power loss;  // at the house's temperature
+    units::Power loss;  // through surfaces, at the house's temperature
 };
 Likeness likeness(const house::House& house, const std::vector<RoomHeatLoss>& rooms, bool altered_too) {
     Likeness like;
@@ -28,7 +30,7 @@ Likeness likeness(const house::House& house, const std::vector<RoomHeatLoss>& ro
         like.exposed += exposed_surface(house.room(room.room));
         const units::TemperatureDifference difference = room.inside - outdoors;
         if (difference.si() > 0)
-            like.loss += out_of_the_house(room) * ((house.site.winter_indoor - outdoors) / difference);
+            like.loss += through_surfaces(room) * ((house.site.winter_indoor - outdoors) / difference);
     }
     return like;
 }
@@ -44,7 +46,8 @@ units::Power other_rooms_loss(const house::House& house, const HouseHeatLoss& lo
                                   "outdoors, and there is none: describe one, or give heat_loss under "
                                   "[other_rooms]");
     const units::Area others = loss.infiltration.exposed - described_exposed_surface(house);
-    return (others / like.exposed) * like.loss;
+    const units::HeatLossPerKelvin air = to_warm_the_air(house, loss.other_leakage);
+    return (others / like.exposed) * like.loss + air * (house.site.winter_indoor - house.site.winter_outdoor);
 }
 
 }  // namespace
@@ -53,11 +56,16 @@ HouseHeatLoss house_heat_loss(const house::House& house) {
     HouseHeatLoss loss;
     loss.infiltration = infiltration(house);
     KnownTransmittances known(house.empty_bay);
+    loss.spaces = spaces_in_winter(house, known);
     loss.rooms.reserve(house.rooms.size());
+    units::Airflow left = loss.infiltration.air.to_heat();
     for (const house::Room& room : house.rooms) {
-        loss.rooms.push_back(room_heat_loss(house, loss.infiltration, room.id, known));
-        loss.total += out_of_the_house(loss.rooms.back());
+        loss.rooms.push_back(room_heat_loss({house, loss.infiltration, loss.spaces, known}, room.id));
+        const RoomHeatLoss& lost = loss.rooms.back();
+        loss.total += through_surfaces(lost) + lost.leakage_loss;
+        left -= lost.leakage;
     }
+    if (house.other_rooms) loss.other_leakage = std::max(left, units::Airflow());
     loss.other_rooms = other_rooms_loss(house, loss);
     loss.total += loss.other_rooms;
     return loss;

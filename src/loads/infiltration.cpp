@@ -25,11 +25,12 @@ units::Volume heated_volume(const house::House& house, units::Area exposed) {
     return described_exposed > units::Area() ? (exposed / described_exposed) * described : described;
 }
 
-units::Area leakage_area(const house::House& house, units::Area exposed) {
-    if (const auto* of_surface = std::get_if<double>(&house.air_leakage)) return *of_surface * 1e-4 * exposed;
+units::Area leakage_area(const house::House& house, const Infiltration& leaks) {
+    if (const auto* of_surface = std::get_if<double>(&house.air_leakage))
+        return *of_surface * 1e-4 * leaks.exposed;
     const Air indoors = air_at(house.site.winter_indoor, site_pressure(house.site));
-    return leakage_area_from_test(std::get<units::LeakageTest>(house.air_leakage),
-                                  heated_volume(house, exposed), indoors.density);
+    return leakage_area_from_test(std::get<units::LeakageTest>(house.air_leakage), leaks.shares.volume,
+                                  indoors.density);
 }
 
 }  // namespace
@@ -48,14 +49,18 @@ units::Area leakage_area_from_test(units::LeakageTest test, units::Volume volume
 Infiltration infiltration(const house::House& house) {
     Infiltration leaks;
     leaks.exposed = exposed_surface(house);
-    leaks.leakage_area = leakage_area(house, leaks.exposed);
+    leaks.shares.volume = heated_volume(house, leaks.exposed);
+    leaks.leakage_area = leakage_area(house, leaks);
     if (leaks.leakage_area > units::Area() && leaks.exposed <= units::Area())
         throw house::CannotAnswer(
             {}, "air leaks into the house, but no described room faces outdoors: describe one that does");
     leaks.stack_height = house.storeys * storey_height;
     leaks.difference = house.site.winter_indoor - house.site.winter_outdoor;
-    leaks.airflow = infiltration_driving_force(leaks.stack_height, leaks.difference) *
-                    (leaks.leakage_area / unit::square_centimetre) * unit::litre_per_second;
+    const double driving = infiltration_driving_force(leaks.stack_height, leaks.difference);
+    leaks.airflow = driving * (leaks.leakage_area / unit::square_centimetre) * unit::litre_per_second;
+    leaks.air = outdoor_air(leaks.airflow, house.ventilation);
+    const double wind = infiltration_driving_force(leaks.stack_height, {}) / driving;
+    leaks.shares = leakage_shares(house, {leaks.exposed, leaks.shares.volume, wind});
     return leaks;
 }
 

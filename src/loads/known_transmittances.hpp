@@ -27,7 +27,14 @@ class KnownTransmittances {
     std::vector<Known> known_;
 };
 
-RoomHeatLoss room_heat_loss(const house::House& house, const Infiltration& leakage, house::RoomId room,
-                            KnownTransmittances& known);
+// What the rooms of a house share on the design night.
+struct Night {
+    const house::House& house;
+    const Infiltration& leakage;
+    const SpacesInWinter& spaces;
+    KnownTransmittances& known;
+};
+RoomHeatLoss room_heat_loss(const Night& night, house::RoomId room);
+units::HeatLossPerKelvin to_warm_the_air(const house::House& house, units::Airflow leakage);
 
 }  // namespace loads

@@ -53,11 +53,9 @@ RoomHeatGain room_heat_gain(const house::House& house, const HouseHeatGain& of_h
     const house::Room& room = house.room(id);
     RoomHeatGain gain;
     gain.room = id;
-    if (winter.exposed > units::Area()) {
-        const double share = exposed_surface(room) / winter.exposed;
-        gain.leakage = share * of_house.leakage.airflow;
-        gain.leakage_gain = share * of_house.leakage.sensible();
-    }
+    const double share = share_by_volume(winter.shares, room);
+    gain.leakage = share * of_house.leakage.air.to_heat();
+    gain.leakage_gain = share * of_house.leakage.sensible();
     gain.internal = internal_share(house, room) * of_house.internal.sensible;
     gain.total = gain.leakage_gain + gain.internal;
     for (const house::Surface& surface : room.surfaces) {

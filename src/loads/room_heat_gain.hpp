@@ -5,12 +5,11 @@
 // Source: ASHRAE Handbook-Fundamentals 2021 ch. 17, the load-factor method; its parts in
 // loads/opaque_gain.hpp, window_gain.hpp, summer_leakage.hpp and internal_gain.hpp. All rooms are held at one
 // temperature, so nothing goes from room to room; all rooms' peaks count at the hour of the house's. The
-// rooms not described: the described rooms' mean gain per exposed area without the internal one, times the
-// others' exposed surface, and what internal gain is left; as for the heat loss (loads/room_heat_loss.hpp),
-// rooms the work alters are left out of that mean.
-// Moisture counts for the house alone: it asks for no more air in a room.
-// Range: light-frame houses below 2,000 m, latitude 20 to 60, 21 July.
-// Accuracy: +-10 % at best for the method (ibid.); one room of a house is known less well.
+// rooms not described: the described rooms' mean gain through surfaces per exposed area, times the others'
+// exposed surface, and what is left of leakage and internal gain; as for the heat loss
+// (loads/room_heat_loss.hpp), rooms the work alters are left out of that mean. Moisture counts for the house
+// alone: it asks for no more air in a room. Range: light-frame houses below 2,000 m, latitude 20 to 60, 21
+// July. Accuracy: +-10 % at best for the method (ibid.); one room of a house is known less well.
 #pragma once
 
 #include <string>

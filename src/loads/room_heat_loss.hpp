@@ -8,16 +8,17 @@
 // A neighbour at another temperature counts, equal and opposite, and so vanishes from the house.
 // Linear in the room's temperature: loss = conductance x (inside - balance).
 // The rooms not described: as stated in the sheet, leakage included, or the described rooms' mean loss per
-// exposed area (to what is not heated, and by leakage), at the house's temperature, times the others' exposed
-// surface. Rooms the work alters are left out of that mean where others are described: the work does not
-// change the rest of the house. What a warm room gives the others is not in the figure, as it never leaves
-// the house. Accuracy: +-10 % at best for the method (ibid.), beside what was assumed.
+// exposed area to what is not heated, at the house's temperature, times the others' exposed surface, and
+// their share of the leakage. Rooms the work alters are left out of that mean where others are described: the
+// work does not change the rest of the house. What a warm room gives the others is not in the figure, as it
+// never leaves the house. Accuracy: +-10 % at best for the method (ibid.), beside what was assumed.
 #pragma once
 
 #include <string>
 #include <vector>
 
 #include "house/house.hpp"
+#include "loads/buffer_space.hpp"
 #include "loads/infiltration.hpp"
 #include "loads/method.hpp"
 #include "units/quantity.hpp"
@@ -48,7 +49,7 @@ struct RoomHeatLoss {
     house::RoomId room;
     units::Temperature inside;
     std::vector<SurfaceLoss> surfaces;  // as in the house, largest first only when printed
-    units::Airflow leakage;             // outdoor air, at indoor density
+    units::Airflow leakage;             // outdoor air to be heated, ventilation's included, at indoor density
     units::Power leakage_loss;
     units::Power total;  // surfaces, neighbours and leakage
     units::HeatLossPerKelvin conductance;
@@ -57,7 +58,9 @@ struct RoomHeatLoss {
 
 struct HouseHeatLoss {
     Infiltration infiltration;
+    SpacesInWinter spaces;
     std::vector<RoomHeatLoss> rooms;  // in the sheet's order
+    units::Airflow other_leakage;     // of the rooms not described: what the described ones leave
     units::Power other_rooms;         // without what described rooms give them or take
     units::Power total;               // what leaves the house: flows between heated rooms cancel
 };

@@ -50,12 +50,13 @@ SummerLeakage summer_leakage(const house::House& house, const Infiltration& wint
     leaks.warmer = summer.outdoor - summer.indoor;
     leaks.airflow = summer_driving_force(winter.stack_height, leaks.warmer) *
                     (winter.leakage_area / unit::square_centimetre) * unit::litre_per_second;
-    leaks.heat_per_kelvin = leaks.airflow * air.density * air.specific_heat;
+    leaks.air = outdoor_air(leaks.airflow, house.ventilation);
+    leaks.heat_per_kelvin = leaks.air.to_heat() * air.density * air.specific_heat;
     try {
         const psychro::State indoor = indoors(summer, pressure);
         leaks.moisture = more_outdoors(summer, indoor);
-        leaks.latent =
-            units::Power((leaks.airflow * air.density).si() * heat_of_moisture(indoor, leaks.moisture));
+        leaks.latent = units::Power((leaks.air.entering() * air.density).si() *
+                                    heat_of_moisture(indoor, leaks.moisture));
     } catch (const psychro::OutOfRange& range) {
         throw house::CannotAnswer({}, std::string("no figures for the summer air: ") + range.what());
     }

@@ -5,10 +5,11 @@
 //     moisture = airflow x density x (enthalpy of the indoor air with the outdoors' moisture, less its own)
 //
 // Source: ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 1-10 (cooling, 3.4 m/s of wind, no flue). Changed:
-// density and heat of the moisture from the air at the site; shared among the rooms by exposed surface, as in
-// winter. Symbols: as in loads/infiltration.hpp, whose leakage area and stack height hold in summer too.
-// Indoors half saturated (50 %); air drier outdoors takes no credit. Accuracy: as loads/infiltration.hpp.
-// Throws house::CannotAnswer for air no figures are known for.
+// density and heat of the moisture from the air at the site. Shared among the rooms by volume
+// (loads/leakage_shares.hpp), mechanical ventilation counted (loads/ventilation.hpp). Symbols: as in
+// loads/infiltration.hpp, whose leakage area and stack height hold in summer too. Indoors half saturated (50
+// %); air drier outdoors takes no credit. Accuracy: as loads/infiltration.hpp. Throws house::CannotAnswer for
+// air no figures are known for.
 #pragma once
 
 #include "house/house.hpp"
@@ -24,6 +25,7 @@ inline constexpr Method summer_leakage_method{"air leakage in summer",
 
 struct SummerLeakage {
     units::Airflow airflow;  // of the whole house, at indoor density
+    OutdoorAir air;          // with the mechanical ventilation
     units::HeatLossPerKelvin heat_per_kelvin;
     units::TemperatureDifference warmer;  // outdoors than indoors
     double moisture = 0;                  // kg/kg more outdoors than indoors; never below zero

@@ -75,6 +75,8 @@ units::Written written(WrittenAs as, double value, System system) {
             return {units::decimal(value, 0), ""};
         case WrittenAs::leakage:
             return leakage_text(value, system);
+        case WrittenAs::air_changes:
+            return {units::decimal(value / unit::per_hour.si(), 1), "air changes an hour"};
     }
     return {};
 }

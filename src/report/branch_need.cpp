@@ -13,7 +13,7 @@ std::string loss_sentence(const BranchView& view) {
     const questions::BranchSetting& setting = view.sizing().setting;
     const loads::RoomHeatLoss& room = setting.loss.rooms[static_cast<std::size_t>(setting.asked.room.index)];
     std::string parts;
-    for (const LossPart& part : loss_parts(room, view.system))
+    for (const LossPart& part : loss_parts(view.answer.house, room, view.system))
         parts +=
             fmt::format("{}{} {}", parts.empty() ? "" : ", ", part.words, number(part.loss, view.system));
     std::string sentence =
@@ -30,7 +30,7 @@ std::string gain_sentence(const BranchView& view) {
     const questions::BranchSetting& setting = view.sizing().setting;
     const loads::RoomHeatLoss& room = setting.loss.rooms[static_cast<std::size_t>(setting.asked.room.index)];
     std::string parts;
-    for (const LossPart& part : loss_parts(room, view.system))
+    for (const LossPart& part : loss_parts(view.answer.house, room, view.system))
         parts +=
             fmt::format("{}{} {}", parts.empty() ? "" : ", ", part.words, number(-part.loss, view.system));
     return fmt::format("at {} inside and {} outside the {} gains {}{}{}", figure(room.inside, view.system),

@@ -28,6 +28,9 @@ CountingUnit unit_of(units::Length, System system) {
 CountingUnit unit_of(units::Area, System system) {
     return either(system, {1 / unit::square_foot.si(), "ft2"}, {1, "m2"});
 }
+CountingUnit unit_of(units::Volume, System system) {
+    return either(system, {1 / unit::cubic_foot.si(), "ft3"}, {1, "m3"});
+}
 CountingUnit unit_of(units::Pressure, System system) {
     return either(system, {1 / unit::inch_wc.si(), "in.wc"}, {1, "Pa"});
 }

@@ -17,6 +17,7 @@ CountingUnit unit_of(units::Power, units::System system);
 CountingUnit unit_of(units::Airflow, units::System system);
 CountingUnit unit_of(units::Length, units::System system);  // ft, m
 CountingUnit unit_of(units::Area, units::System system);
+CountingUnit unit_of(units::Volume, units::System system);
 CountingUnit unit_of(units::Pressure, units::System system);
 CountingUnit unit_of(units::Velocity, units::System system);
 CountingUnit unit_of(units::TemperatureDifference, units::System system);

@@ -10,9 +10,6 @@ namespace {
 
 using units::System;
 
-constexpr loads::Method share_method{"share of the air leakage",
-                                     "outside surface of the room / of the house x leakage of the house",
-                                     "shared by outside surface, adds up to the house"};
 constexpr loads::Method internal_share_method{"share of the internal gain",
                                               "floor of the room / floor that shares it x gain of the house",
                                               "ASHRAE Handbook-Fundamentals 2021 ch. 17, eq. 30-32"};
@@ -52,6 +49,10 @@ void add_house_in_summer(std::vector<Step>& steps, const GainWork& work) {
         step("outdoor air that leaks into the house in summer", loads::summer_leakage_method,
              leaking_air(work.winter, abs(leaks.warmer), given(25, "25"), given(0.38, "0.38"), work.system),
              leaks.airflow, work.system));
+    if (work.house.ventilation.runs())
+        steps.push_back(step("outdoor air to be cooled, with the ventilation", loads::ventilation_method,
+                             with_ventilation(leaks.air, leaks.airflow, work.system), leaks.air.to_heat(),
+                             work.system));
     const loads::InternalGain& internal = work.gains.gain.internal;
     const Worked people = given(internal.people, std::to_string(internal.people));
     const Worked floor = square_metres(internal.floor, work.system);
@@ -98,11 +99,11 @@ void add_air_and_people(std::vector<Step>& steps, const GainWork& work, const lo
     const System system = work.system;
     const house::Room& built = work.house.room(room.room);
     const loads::HouseHeatGain& gain = work.gains.gain;
-    if (work.winter.exposed.si() > 0) {
-        const Worked share = in_sum(loads::exposed_surface(built), system) /
-                             in_sum(work.winter.exposed, system) * in_sum(gain.leakage.airflow, system);
-        steps.push_back(step("outdoor air that leaks into the " + built.name + " in summer", share_method,
-                             share, room.leakage, system));
+    if (room.leakage.si() > 0) {
+        const Worked share =
+            share_by_volume(work.winter.shares, built, system) * in_sum(gain.leakage.air.to_heat(), system);
+        steps.push_back(step("outdoor air that enters the " + built.name + " in summer",
+                             loads::leakage_by_volume, share, room.leakage, system));
         const loads::Air air = indoor_air(work);
         const Worked sum =
             mass_flow(room.leakage, air.density, system) * in_sum(air.specific_heat, system) * warmer(work);
@@ -157,7 +158,7 @@ void add_sums(std::vector<Step>& steps, const GainWork& work) {
     if (work.house.other_rooms) parts.push_back(in_sum(gain.other_rooms, system));
     steps.push_back(step("heat gain of the house", sum_method, plus_all(parts), gain.sensible, system));
     steps.push_back(step("moisture of the leaking air", moisture_method,
-                         mass_flow(gain.leakage.airflow, indoor_air(work).density, system) *
+                         mass_flow(gain.leakage.air.entering(), indoor_air(work).density, system) *
                              printed(gain.leakage.moisture, 6) * heat_of_vapour(work),
                          gain.leakage.latent, system));
     const Worked people = given(gain.internal.people, std::to_string(gain.internal.people));

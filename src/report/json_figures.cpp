@@ -38,6 +38,8 @@ const char* unit_of(house::WrittenAs written) {
             return "1/m";
         case leakage:
             return "cm2/m2";
+        case air_changes:
+            return "1/s";
         case percent:
         case times:
         case whole_number:

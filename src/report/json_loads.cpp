@@ -46,6 +46,27 @@ Json as_the_house_of(const std::optional<questions::RoomAsTheHouse>& there) {
                                  {"electric_heater_W", si(there->electric)}});
 }
 
+const char* sharing_of(const loads::LeakageShares& shares) {
+    if (shares.by_volume) return "by volume";
+    return shares.less_upstairs ? "by outside surface, less upstairs" : "by outside surface";
+}
+
+Json spaces_of(const loads::SpacesInWinter& spaces) {
+    Json all = Json::array();
+    for (const loads::SpaceBalance& balance : spaces.balances) {
+        Json parts = Json::array();
+        for (const loads::BalancePart& part : balance.parts)
+            parts.push_back({{"part", part.name},
+                             {"conductance_W_K", si(part.conductance)},
+                             {"beyond_C", celsius(part.beyond)}});
+        all.push_back({{"space", std::string(house::word(balance.space))},
+                       {"temperature_C", celsius(balance.temperature)},
+                       {"heat_W", si(balance.heat)},
+                       {"parts", parts}});
+    }
+    return all;
+}
+
 Json house_of(const questions::HouseLoads& loads) {
     Json rooms = Json::array();
     for (std::size_t i = 0; i < loads.loss.rooms.size(); ++i) {
@@ -59,6 +80,9 @@ Json house_of(const questions::HouseLoads& loads) {
         {"rooms", rooms},
         {"other_rooms_W", loads.house.other_rooms ? Json(si(loads.loss.other_rooms)) : Json(nullptr)},
         {"leakage_m3_s", si(loads.loss.infiltration.airflow)},
+        {"outdoor_air_m3_s", si(loads.loss.infiltration.air.to_heat())},
+        {"outdoor_air_shared", sharing_of(loads.loss.infiltration.shares)},
+        {"spaces_in_balance", spaces_of(loads.loss.spaces)},
         {"on_time", on_time_of<Json>(loads.on_time)},
         {"blower_m3_s", si(loads.blower.airflow)},
         {"supply_C", celsius(loads.supply)}};

@@ -68,12 +68,53 @@ std::string blower_sentence(const LoadsView& view) {
         figure(view.planned().supply, view.system));
 }
 
+// "attic 12 F, worked out from its own heat balance".
+Note spaces_note(const LoadsView& view) {
+    Note note{"unheated", {}};
+    for (const loads::SpaceBalance& balance : view.planned().loss.spaces.balances)
+        note.lines.push_back(fmt::format("{} {}, worked out from its own heat balance",
+                                         house::word(balance.space),
+                                         figure(balance.temperature, view.system)));
+    return note;
+}
+
+std::string sharing_sentence(const loads::LeakageShares& shares) {
+    if (shares.by_volume)
+        return "air leakage is shared by the rooms' volume, the same air changes everywhere";
+    if (!shares.less_upstairs) return "air leakage is shared by outside surface, as in leaky houses";
+    return "air leakage is shared by outside surface, less upstairs: warm air leaves there";
+}
+
+std::string ventilation_sentence(const LoadsView& view) {
+    const house::Ventilation& runs = view.planned().house.ventilation;
+    const loads::Infiltration& leaks = view.planned().loss.infiltration;
+    std::string sentence = fmt::format(
+        "with leaks of {}, supply of {} and exhaust of {} the house heats {} of outdoor air: the larger of "
+        "unbalanced ventilation and leaks with half of it, and the balanced part",
+        figure(leaks.airflow, view.system), figure(runs.supply, view.system),
+        figure(runs.exhaust, view.system), figure(leaks.air.to_heat(), view.system));
+    if (runs.recovery > 0) sentence += ", of which " + percent(runs.recovery) + " is recovered";
+    return sentence;
+}
+
+Note outdoor_air_note(const LoadsView& view) {
+    const house::Ventilation& ventilation = view.planned().house.ventilation;
+    Note note{"outdoor air", {}};
+    if (ventilation.runs()) note.lines.push_back(ventilation_sentence(view));
+    note.lines.push_back(sharing_sentence(view.planned().loss.infiltration.shares));
+    if (ventilation.fans_at_times > 0) note.lines.push_back("exhaust fans that run at times are in no load");
+    return note;
+}
+
 }  // namespace
 
 std::vector<Note> house_notes(const LoadsView& view) {
     std::vector<Note> notes;
     if (view.planned().house.other_rooms && !view.answer.only)
         notes.push_back({"other rooms", {other_rooms_sentence(view)}});
+    const Note spaces = spaces_note(view);
+    if (!spaces.lines.empty()) notes.push_back(spaces);
+    notes.push_back(outdoor_air_note(view));
     notes.push_back({"whole house", {house_sum(view)}});
     if (view.planned().house.lacks_a_storey())
         notes.back().lines.push_back(rooms_forgotten(view.planned().house));

@@ -67,7 +67,7 @@ std::vector<Line> lines_of(const LoadsView& view, const loads::RoomHeatLoss& roo
     }
     lines.push_back({before.leakage_loss,
                      room.leakage_loss,
-                     {"air leakage, " + figure(room.leakage, system), "", "",
+                     {outdoor_air_words(view.planned().house) + ", " + figure(room.leakage, system), "", "",
                       figure(view.night(), system) + " outdoors"}});
     std::erase_if(lines, [&](const Line& line) {
         return prints_as_nothing(line.loss, system) && prints_as_nothing(line.before, system);

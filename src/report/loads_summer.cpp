@@ -62,7 +62,8 @@ std::vector<Line> lines_of(const LoadsView& view, const loads::RoomHeatGain& roo
     };
     for (const loads::SurfaceGain& s : room.surfaces)
         add(s.gain, {s.surface, s.beyond_name, number(s.area, system), number(s.factor, system)});
-    add(room.leakage_gain, {"air leakage, " + figure(room.leakage, system), "outdoors", "", ""});
+    add(room.leakage_gain,
+        {outdoor_air_words(view.planned().house) + ", " + figure(room.leakage, system), "outdoors", "", ""});
     add(room.internal, {"people, lights and kitchen", "", "", ""});
     std::stable_sort(lines.begin(), lines.end(),
                      [](const Line& a, const Line& b) { return a.gain > b.gain; });

@@ -9,7 +9,8 @@ namespace {
 
 constexpr loads::Method other_rooms_method{"rooms not described",
                                            "their outside surface / that of the rooms they are judged by x "
-                                           "these rooms' loss at the house's temperature",
+                                           "these rooms' loss through surfaces at the house's temperature, "
+                                           "+ air x density x specific heat x difference",
                                            "the described rooms' mean, without those the work alters"};
 constexpr loads::Method output_method{"output", "heat loss x (1 + duct loss) / share of time on",
                                       "energy balance"};
@@ -40,16 +41,21 @@ void add_other_rooms(std::vector<Step>& steps, const MachineWork& work) {
     for (const loads::RoomHeatLoss* room : judged_by(work)) {
         exposed += loads::exposed_surface(work.house.room(room->room));
         const units::TemperatureDifference here = room->inside - site.winter_outdoor;
-        const Worked loss = in_sum(out_of_the_house(*room), work.system);
+        const Worked loss = in_sum(out_of_the_house(*room) - room->leakage_loss, work.system);
         if (here.si() > 0)
             losses.push_back(here == usual ? loss
                                            : loss * in_sum(usual, work.system) / in_sum(here, work.system));
     }
     const Worked others = in_sum(work.loss.infiltration.exposed, work.system) -
                           in_sum(loads::described_exposed_surface(work.house), work.system);
+    const loads::Air indoors = loads::air_at(site.winter_indoor, loads::site_pressure(site));
+    const Worked air =
+        given(heat_per_airflow(work.system), work.system == units::System::us ? "60" : "0.001") *
+        in_sum(work.loss.other_leakage, work.system) * in_sum(indoors.density, work.system) *
+        in_sum(indoors.specific_heat, work.system) * in_sum(usual, work.system);
     steps.push_back(step("heat loss of the rooms not described", other_rooms_method,
-                         others / in_sum(exposed, work.system) * plus_all(losses), work.loss.other_rooms,
-                         work.system));
+                         others / in_sum(exposed, work.system) * plus_all(losses) + air,
+                         work.loss.other_rooms, work.system));
 }
 
 void add_house_loss(std::vector<Step>& steps, const MachineWork& work) {

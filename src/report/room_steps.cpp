@@ -14,12 +14,6 @@ using units::System;
 namespace unit = units::unit;
 
 constexpr loads::Method plain_path{"U-factor", "1 / R from air to air", loads::parallel_path.source};
-constexpr loads::Method leakage_area_method{"leakage area", "leak per outside surface x outside surface",
-                                            "ASHRAE Handbook-Fundamentals 2021 ch. 17, table 3"};
-constexpr loads::Method leakage_share_method{
-    "share of the air leakage", "outside surface of the room / of the house x leakage of the house",
-    "shared by outside surface, adds up to the house"};
-
 void add_u_factor(std::vector<Step>& steps, const RoomWork& work, const house::Surface& surface,
                   const std::string& where) {
     const auto* layers = std::get_if<house::Layers>(&surface.assembly);
@@ -74,22 +68,14 @@ void add_surface(std::vector<Step>& steps, const RoomWork& work, const loads::Ro
                          sum, lost.loss, work.system));
 }
 
-// Square centimetres of leak, and litres per second through them, as the method counts; in us turned from
-// and into square inches and cfm in plain sight.
-Worked in_square_centimetres(units::Area leak, System system) {
-    if (system == System::si) return printed_to(leak / unit::square_centimetre, 5);
-    return printed_to(leak / unit::square_inch, 5) * given(6.4516, "6.4516");
-}
-
 void add_room_leakage(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room) {
     const System system = work.system;
     const loads::Infiltration& leaks = work.loss.infiltration;
     const house::Room& built = work.house.room(room.room);
-    if (leaks.exposed.si() <= 0) return;
-    const Worked share = in_sum(loads::exposed_surface(built), system) / in_sum(leaks.exposed, system) *
-                         in_sum(leaks.airflow, system);
-    steps.push_back(step("outdoor air that leaks into the " + built.name, leakage_share_method, share,
-                         room.leakage, system));
+    if (room.leakage.si() <= 0) return;
+    const auto [share, method] = leakage_share(leaks.shares, built, system);
+    steps.push_back(step("outdoor air that enters the " + built.name, *method,
+                         share * in_sum(leaks.air.to_heat(), system), room.leakage, system));
     const loads::Air indoors =
         loads::air_at(work.house.site.winter_indoor, loads::site_pressure(work.house.site));
     const bool us = system == System::us;
@@ -102,35 +88,6 @@ void add_room_leakage(std::vector<Step>& steps, const RoomWork& work, const load
 }
 
 }  // namespace
-
-Worked leaking_air(const loads::Infiltration& leaks, units::TemperatureDifference difference,
-                   const Worked& wind, const Worked& stack, System system) {
-    const bool us = system == System::us;
-    const Worked term = stack * in_sum(leaks.stack_height, system) * in_sum(difference, system);
-    const Worked driving = us ? term * given(0.3048, "0.3048") / given(1.8, "1.8") : term;
-    const Worked litres =
-        in_square_centimetres(leaks.leakage_area, system) * (wind + driving) / given(1000, "1000");
-    return us ? litres * given(1 / 0.4719474432, "2.1188800033") : litres;
-}
-
-void add_house_leakage(std::vector<Step>& steps, const RoomWork& work) {
-    const System system = work.system;
-    const loads::Infiltration& leaks = work.loss.infiltration;
-    if (const auto* per_surface = std::get_if<double>(&work.house.air_leakage)) {
-        const double area_unit = system == System::us ? unit::square_inch.si() : unit::square_centimetre.si();
-        const Worked exposed = in_sum(leaks.exposed, system);
-        const Worked metric = system == System::us ? exposed * given(0.09290304, "0.09290304") : exposed;
-        const Worked leak = printed(*per_surface, 2) * metric;
-        const Worked sum = system == System::us ? leak / given(6.4516, "6.4516") : leak;
-        const double result = leaks.leakage_area.si() / area_unit;
-        steps.push_back(
-            finished_step("leakage area of the house", leakage_area_method, sum, result,
-                          with_commas(units::decimal(result, 0)) + (system == System::us ? " in2" : " cm2")));
-    }
-    const Worked sum = leaking_air(leaks, leaks.difference, given(51, "51"), given(0.35, "0.35"), system);
-    steps.push_back(step("outdoor air that leaks into the house", loads::infiltration_method, sum,
-                         leaks.airflow, system));
-}
 
 void add_room(std::vector<Step>& steps, const RoomWork& work, const loads::RoomHeatLoss& room) {
     std::vector<Worked> parts;

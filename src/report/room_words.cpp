@@ -37,8 +37,9 @@ bool prints_as_nothing(units::Power loss, units::System system) {
     return units::write(abs(loss), system).number == "0";
 }
 
-std::vector<LossPart> loss_parts(const loads::RoomHeatLoss& room, units::System system) {
-    std::vector<LossPart> parts{{"air leakage", room.leakage_loss}};
+std::vector<LossPart> loss_parts(const house::House& house, const loads::RoomHeatLoss& room,
+                                 units::System system) {
+    std::vector<LossPart> parts{{outdoor_air_words(house), room.leakage_loss}};
     std::vector<Neighbours> neighbours;
     for (const loads::SurfaceLoss& surface : room.surfaces) {
         if (surface.to_neighbour)
@@ -69,6 +70,10 @@ std::string rooms_forgotten(const house::House& house) {
         "[other_rooms]: the rooms described are taken for the whole house, and the heater is "
         "judged by them alone",
         house.storeys);
+}
+
+std::string outdoor_air_words(const house::House& house) {
+    return house.ventilation.runs() ? "air leakage and ventilation" : "air leakage";
 }
 
 std::string the_room(const house::House& house, house::RoomId room) { return "the " + house.room(room).name; }

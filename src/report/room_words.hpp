@@ -16,8 +16,11 @@ struct LossPart {
     units::Power loss;
 };
 // Largest first; what prints as nothing is left out; neighbours of one temperature together.
-std::vector<LossPart> loss_parts(const loads::RoomHeatLoss& room, units::System system);
+std::vector<LossPart> loss_parts(const house::House& house, const loads::RoomHeatLoss& room,
+                                 units::System system);
 
+// "air leakage", with the ventilation where some runs all the time.
+std::string outdoor_air_words(const house::House& house);
 std::string the_room(const house::House& house, house::RoomId room);  // "the bath"
 // What a room loses from the house: all but what goes to heated neighbours.
 units::Power out_of_the_house(const loads::RoomHeatLoss& room);

@@ -41,7 +41,15 @@ struct RoomWork {  // room_steps.cpp: a room's surfaces, its leakage, its sum
     const loads::HouseHeatLoss& loss;
     units::System system;
 };
-void add_house_leakage(std::vector<Step>& steps, const RoomWork& work);
+void add_spaces(std::vector<Step>& steps, const RoomWork& work);         // space_steps.cpp
+void add_house_leakage(std::vector<Step>& steps, const RoomWork& work);  // leakage_steps.cpp, with the next
+struct LeakageShare {
+    Worked sum;
+    const loads::Method* method;
+};
+LeakageShare leakage_share(const loads::LeakageShares& shares, const house::Room& room, units::System system);
+Worked share_by_volume(const loads::LeakageShares& shares, const house::Room& room, units::System system);
+Worked with_ventilation(const loads::OutdoorAir& air, units::Airflow leakage, units::System system);
 // Airflow through the house's leaks; wind and stack: the method's two figures for the season.
 Worked leaking_air(const loads::Infiltration& leaks, units::TemperatureDifference difference,
                    const Worked& wind, const Worked& stack, units::System system);

@@ -8,6 +8,7 @@ std::vector<Step> branch_steps(const questions::BranchAnswer& answer, units::Sys
     const questions::BranchSetting& setting = answer.sizing.setting;
     std::vector<Step> steps;
     const RoomWork room{answer.house, setting.loss, system};
+    add_spaces(steps, room);
     add_house_leakage(steps, room);
     add_room(steps, room, setting.loss.rooms[static_cast<std::size_t>(setting.asked.room.index)]);
     if (setting.outlets_in_room > 1)
@@ -29,6 +30,7 @@ std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::Syste
     const questions::HouseLoads& planned = answer.planned;
     std::vector<Step> steps;
     const RoomWork work{planned.house, planned.loss, system};
+    add_spaces(steps, work);
     add_house_leakage(steps, work);
     const auto told = [&](std::size_t room) {
         return !answer.only || static_cast<std::size_t>(answer.only->index) == room;

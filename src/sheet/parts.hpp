@@ -6,7 +6,8 @@
 
 namespace sheet {
 
-void read_house(TableReader& sheet, house::Survey& survey);    // house, site, thermostat, construction, space
+void read_house(TableReader& sheet, house::Survey& survey);    // house, site, thermostat, construction
+void read_spaces(TableReader& sheet, house::Survey& survey);   // space, ventilation
 void read_rooms(TableReader& sheet, house::Survey& survey);    // room, other_rooms
 void read_machine(TableReader& sheet, house::Survey& survey);  // heater, blower, cooling, device
 void read_ducts(TableReader& sheet, house::Survey& survey);    // duct

@@ -46,6 +46,8 @@ inline constexpr Kind<units::Resistance> resistance{units::read_resistance, "R-v
                                                     Sign::positive};
 inline constexpr Kind<units::Transmittance> transmittance{
     units::read_transmittance, "U-factors", "{} Btu/h.ft2.F", "0.23 Btu/h.ft2.F", Sign::positive};
+inline constexpr Kind<units::AirChange> air_change{units::read_air_change, "air changes", "{} ACH", "2 ACH",
+                                                   Sign::not_negative};
 inline constexpr Kind<units::Airflow> flow_or_none{units::read_airflow, "airflows", "{} cfm", "1180 cfm",
                                                    Sign::not_negative};
 inline constexpr Kind<units::Resistance> wrap_resistance{units::read_resistance, "R-values", "R-{}", "R-6",

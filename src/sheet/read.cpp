@@ -43,6 +43,7 @@ Read read(std::string_view text) {
     TableReader sheet(std::get<Node>(parsed), "the sheet", result.mistakes);
     read_version(sheet);
     read_house(sheet, result.survey);
+    read_spaces(sheet, result.survey);
     read_rooms(sheet, result.survey);
     read_machine(sheet, result.survey);
     read_ducts(sheet, result.survey);

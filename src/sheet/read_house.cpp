@@ -1,4 +1,4 @@
-// The house itself, its site, its thermostat, how its walls are made, and what its unheated spaces are like.
+// The house itself, its site, its thermostat, and how its walls are made.
 #include <fmt/format.h>
 
 #include "sheet/code_points.hpp"
@@ -117,25 +117,6 @@ void read_constructions(TableReader& sheet, house::Survey& survey) {
     }
 }
 
-void read_spaces(TableReader& sheet, house::Survey& survey) {
-    const Node* node = sheet.table("space", "{ ... }, under a heading [space.basement]");
-    if (node == nullptr) return;
-    TableReader spaces(*node, "[space]", sheet.mistakes());
-    for (const auto& row : house::words<house::Space>()) {
-        // Outdoors, the heated rooms and the ground have their temperature from the site.
-        if (row.value == house::Space::outdoors || row.value == house::Space::heated_rooms ||
-            row.value == house::Space::ground)
-            continue;
-        const Node* space = spaces.table(row.text, "{ winter = \"58 F\" }");
-        if (space == nullptr) continue;
-        TableReader table(*space, fmt::format("[space.{}]", row.text), sheet.mistakes());
-        if (const auto winter = table.quantity("winter", temperature))
-            survey.space_winter[row.value] = *winter;
-        table.finish();
-    }
-    spaces.finish();
-}
-
 }  // namespace
 
 void read_house(TableReader& sheet, house::Survey& survey) {
@@ -143,7 +124,6 @@ void read_house(TableReader& sheet, house::Survey& survey) {
     read_site(sheet, survey.site);
     read_thermostat(sheet, survey);
     read_constructions(sheet, survey);
-    read_spaces(sheet, survey);
 }
 
 }  // namespace sheet

@@ -104,6 +104,15 @@ house::SurveyDoor read_door(TableReader& table, const house::SurveyRoom& room) {
     return door;
 }
 
+house::SurveyFan read_fan(TableReader& table) {
+    house::SurveyFan fan;
+    fan.place = table.place();
+    fan.flow = table.quantity("flow", airflow);
+    fan.runs = table.one_of<house::FanRuns>("runs");
+    table.finish();
+    return fan;
+}
+
 std::string in_room(std::string_view kind, const Node& node, std::size_t index, const TableReader& room) {
     return fmt::format("{} of {}", owner_by_name(kind, node, index), room.owner());
 }
@@ -132,6 +141,11 @@ house::SurveyRoom read_room(TableReader& table) {
     for (std::size_t i = 0; i < doors.size(); ++i) {
         TableReader door(*doors[i], in_room("door", *doors[i], i, table), table.mistakes(), &table);
         room.doors.push_back(read_door(door, room));
+    }
+    const auto fans = table.tables("exhaust_fan", "[[room.exhaust_fan]]");
+    for (std::size_t i = 0; i < fans.size(); ++i) {
+        TableReader fan(*fans[i], in_room("exhaust fan", *fans[i], i, table), table.mistakes(), &table);
+        room.exhaust_fans.push_back(read_fan(fan));
     }
     table.finish();
     return room;

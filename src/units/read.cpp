@@ -88,6 +88,10 @@ Reading<LeakageTest> read_leakage_test(std::string_view text) {
     return std::get<ReadProblem>(reading);
 }
 
+Reading<AirChange> read_air_change(std::string_view text) {
+    return typed<AirChange>(read_text(text, words::air_change));
+}
+
 Reading<double> read_fraction(std::string_view text) {
     constexpr UnitWord plain_number{};
     return read_text(text, words::fraction, &plain_number);

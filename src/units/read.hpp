@@ -52,6 +52,7 @@ Reading<Power> read_power(std::string_view text);                  // 64000 Btu/
 Reading<Resistance> read_resistance(std::string_view text);        // R-11 | 11 h.ft2.F/Btu | 1.9 m2K/W
 Reading<Transmittance> read_transmittance(std::string_view text);  // 0.23 Btu/h.ft2.F | 1.3 W/m2K
 Reading<LeakageTest> read_leakage_test(std::string_view text);     // 14 ACH50
+Reading<AirChange> read_air_change(std::string_view text);         // 2 ACH
 Reading<double> read_fraction(std::string_view text);              // 80 % | 0.8 -> 0.8, from 0 to 1 inclusive
 Reading<Angle> read_angle(std::string_view text);                  // 90 deg | -12 deg
 

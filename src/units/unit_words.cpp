@@ -71,6 +71,7 @@ constexpr std::array transmittance_units{
 };
 constexpr std::array leakage_test_units{
     UnitWord{"ACH50", {"ach50", "ach 50", "ach@50pa"}, unit::per_hour.si()}};
+constexpr std::array air_change_units{UnitWord{"ACH", {"ach", "/h"}, unit::per_hour.si()}};
 constexpr std::array fraction_units{UnitWord{"%", {"%", "percent"}, 0.01}};
 constexpr std::array angle_units{UnitWord{"deg", {"deg", "degree", "degrees"}}};
 
@@ -160,6 +161,12 @@ constexpr QuantityWords leakage_test{.name = "leakage test",
                                      .units = leakage_test_units,
                                      .lowest = {},
                                      .highest = {1000 * unit::per_hour.si(), "is more than 1000 ACH50"}};
+constexpr QuantityWords air_change{.name = "air change",
+                                   .one = "an air change",
+                                   .remedy = "write an air change, as 2 ACH",
+                                   .units = air_change_units,
+                                   .lowest = {},
+                                   .highest = {100 * unit::per_hour.si(), "is more than 100 ACH"}};
 constexpr QuantityWords fraction{.name = "fraction",
                                  .one = "a fraction",
                                  .remedy = "write a fraction from 0 to 1 or a percentage, as 0.8 or 80 %",

@@ -49,6 +49,7 @@ extern const QuantityWords power;
 extern const QuantityWords resistance;
 extern const QuantityWords transmittance;
 extern const QuantityWords leakage_test;
+extern const QuantityWords air_change;
 extern const QuantityWords fraction;
 extern const QuantityWords angle;
 }  // namespace words

@@ -54,7 +54,7 @@ TEST(HeatWay, tells_shared_ducts_from_the_outlets_own) {
     EXPECT_NEAR(in_feet(way.own[1].length), 10, 1e-12);
     EXPECT_EQ(way.own[1].perimeter, section_of(six_inch).perimeter);
     EXPECT_EQ(way.own[1].resistance, house.ducts[2].resistance);
-    EXPECT_EQ(way.own[1].surroundings, house.ducts[2].surroundings);
+    EXPECT_EQ(way.own[1].surroundings, std::get<units::Temperature>(house.ducts[2].surroundings));
 }
 
 TEST(HeatWay, a_duct_that_ends_in_two_outlets_is_shared) {

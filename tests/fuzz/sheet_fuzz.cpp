@@ -122,7 +122,9 @@ void check(const house::Survey& survey) {
     check_all(survey.house_name, survey.built, survey.storeys, survey.air_leakage, survey.site.elevation,
               survey.site.winter_outdoor, survey.site.winter_indoor, survey.thermostat_room);
     for (const auto& construction : survey.constructions) check(construction);
-    for (const auto& [space, winter] : survey.space_winter) check(winter);
+    for (const auto& [space, s] : survey.spaces)
+        check_all(s.place, s.winter, s.floor_area, s.roof_area, s.outer_area, s.height, s.perimeter,
+                  s.above_ground, s.construction, s.roof, s.heat);
     for (const auto& room : survey.rooms) check(room);
     if (survey.other_rooms) check(*survey.other_rooms);
     if (survey.heater) check(*survey.heater);

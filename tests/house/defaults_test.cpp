@@ -83,8 +83,6 @@ TEST(Defaults, a_silent_sheet_takes_just_these) {
             "air leakage \"leaky\": the house, of unknown age",
             "ceiling under the attic: ceiling of the bath, taken to be next to the attic",
             "floor over an unheated space: floor of the bath, taken to be next to the basement",
-            "attic, share of the way from outdoors to indoors: ceiling of the bath, taken to be next "
-            "to the attic",
             "basement temperature: floor of the bath, taken to be next to the basement",
             "on-time of the heater: a heater of unknown output",
             "temperature rise, place within the nameplate's range: the airflow, nameplate's rise not "
@@ -96,7 +94,8 @@ TEST(Defaults, a_silent_sheet_takes_just_these) {
             "pressure lost in the return grille: the return grille",
             "effective length of the return: a return that is not described",
             "air around a duct, share of the way from outdoors to indoors: the run",
-            "bare duct wall with its air films: supply ducts"));
+            "bare duct wall with its air films: supply ducts", "roof of the attic: the attic",
+            "outdoor air through the attic: the attic"));
 }
 
 }  // namespace

@@ -220,9 +220,11 @@ TEST(Ducts, the_air_around_a_supply_duct_is_where_it_runs_or_assumed) {
     house::Survey survey = trunk_and_run();
     survey.ducts[0].runs_in = at(1010, house::Space::crawl);
     const house::Built built = planned(survey);
-    EXPECT_NEAR(units::unit::in_celsius(built.house.ducts[0].surroundings), 5, 1e-9);
+    EXPECT_EQ(std::get<house::Space>(built.house.ducts[0].surroundings), house::Space::crawl);
+    EXPECT_NEAR(units::unit::in_celsius(built.house.winter(house::Space::crawl)), 5, 1e-9);
     EXPECT_THAT(taken_for(built, DefaultId::crawl_warmth), ElementsAre("air around the trunk"));
-    EXPECT_NEAR(units::unit::in_celsius(built.house.ducts[1].surroundings), -10 + 0.85 * 30, 1e-9);
+    EXPECT_NEAR(units::unit::in_celsius(std::get<units::Temperature>(built.house.ducts[1].surroundings)),
+                -10 + 0.85 * 30, 1e-9);
     EXPECT_THAT(taken_for(built, DefaultId::duct_surroundings), ElementsAre("the run"));
 }
 
@@ -232,7 +234,7 @@ TEST(Ducts, a_return_is_taken_to_run_in_the_warm) {
     add_outlet(survey, "grille", "drop");
     const house::Built built = planned(survey);
     EXPECT_THAT(mistakes(built), IsEmpty());
-    EXPECT_EQ(built.house.ducts[2].surroundings, units::unit::celsius(20));
+    EXPECT_EQ(std::get<units::Temperature>(built.house.ducts[2].surroundings), units::unit::celsius(20));
     EXPECT_THAT(taken_for(built, DefaultId::return_length), IsEmpty());
     EXPECT_EQ(built.house.return_length, m(0));
 }

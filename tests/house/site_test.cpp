@@ -24,6 +24,24 @@ TEST(Site, what_the_sheet_gives_is_taken_as_it_stands) {
     EXPECT_EQ(house.site.winter_indoor, units::unit::celsius(20));
 }
 
+TEST(Site, the_written_word_decides_how_leakage_is_shared_whatever_it_is_weighed_at) {
+    const auto sharing = [](const Leakage& leakage, house::Level level) {
+        house::Survey survey = one_room();
+        survey.air_leakage = at(24, leakage);
+        const auto weighed =
+            house::Defaults().with(DefaultId::leakage_leaky, level).with(DefaultId::leakage_average, level);
+        return planned(survey, weighed).house.leakage_sharing;
+    };
+    using house::LeakageSharing;
+    for (const house::Level level : {house::Level::value, house::Level::low, house::Level::high}) {
+        EXPECT_EQ(sharing(LeakageClass::leaky, level), LeakageSharing::by_surface);
+        EXPECT_EQ(sharing(LeakageClass::average, level), LeakageSharing::by_volume);
+    }
+    const auto test = [](double ach50) { return units::LeakageTest{ach50 * units::unit::per_hour}; };
+    EXPECT_EQ(sharing(test(14), house::Level::value), LeakageSharing::by_surface);
+    EXPECT_EQ(sharing(test(13.9), house::Level::value), LeakageSharing::by_volume);
+}
+
 TEST(Site, storeys_and_outdoor_temperature_have_to_be_given) {
     house::Survey survey = one_room();
     survey.storeys.reset();

@@ -52,8 +52,7 @@ TEST(Surfaces, a_silent_sheet_has_the_attic_above_and_the_basement_below) {
                 ElementsAre("ceiling of the bath, taken to be next to the attic"));
     EXPECT_THAT(taken_for(built, DefaultId::floor_over_unheated),
                 ElementsAre("floor of the bath, taken to be next to the basement"));
-    EXPECT_THAT(taken_for(built, DefaultId::attic_warmth),
-                ElementsAre("ceiling of the bath, taken to be next to the attic"));
+    EXPECT_THAT(taken_for(built, DefaultId::attic_roof), ElementsAre("the attic"));
     EXPECT_THAT(taken_for(built, DefaultId::basement_temperature),
                 ElementsAre("floor of the bath, taken to be next to the basement"));
 }
@@ -81,15 +80,15 @@ TEST(Surfaces, a_warm_room_between_storeys_gives_to_both_sides) {
 
 TEST(Surfaces, a_space_has_the_temperature_the_sheet_gives) {
     house::Survey survey = one_room();
-    survey.space_winter[Space::attic] = at(60, units::unit::celsius(3));
+    survey.spaces[Space::attic].winter = at(60, units::unit::celsius(3));
     const house::Built built = planned(survey);
     EXPECT_EQ(built.house.winter(Space::attic), units::unit::celsius(3));
-    EXPECT_THAT(taken_for(built, DefaultId::attic_warmth), IsEmpty());
+    EXPECT_TRUE(built.house.buffer_spaces.empty());
 }
 
 TEST(Surfaces, an_unheated_space_is_part_of_the_way_from_outdoors_to_indoors) {
     const std::pair<const char*, double> expected_c[] = {
-        {"attic", -7}, {"crawl", 5}, {"garage", -7}, {"porch", -7}, {"basement", (62 - 32) / 1.8}};
+        {"crawl", 5}, {"garage", -7}, {"porch", -7}, {"basement", (62 - 32) / 1.8}};
     for (const auto& [name, celsius] : expected_c) {
         house::Survey survey = one_room();
         add_wall(survey.rooms[0], 110, WallSide::north, name);

@@ -207,8 +207,9 @@ TEST(PublishedLoads, small_checks) {
         house.rooms[0].surfaces = {
             a_house::surface(row.number("area"), a_house::u(air ? 0 : row.number("u")))};
         if (air) {
-            leaks.exposed = house.rooms[0].surfaces[0].area;
-            leaks.airflow = row.number("u") / 0.33 * unit::per_hour * units::Volume(row.number("area"));
+            leaks.shares.exposed = house.rooms[0].surfaces[0].area;
+            leaks.air.through_leaks =
+                row.number("u") / 0.33 * unit::per_hour * units::Volume(row.number("area"));
         }
         const units::HeatLossPerKelvin conductance = room_heat_loss(house, leaks, {0}).conductance;
         expect_near(conductance.si(), row.number("ua"), row.number("tolerance"), row);

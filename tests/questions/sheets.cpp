@@ -142,7 +142,7 @@ class Writer {
 constexpr std::string_view one_room_sheet = R"(sheet = 1
 [house]
 storeys = 1
-air_leakage = "average"
+air_leakage = "{leakage}"
 [site]
 elevation = {elevation}
 winter_outdoor = {outdoors}
@@ -250,6 +250,7 @@ std::string OneRoom::sheet(bool si) const {
     const Writer write(si);
     std::string text(one_room_sheet);
     const std::pair<const char*, std::string> slots[] = {
+        {"leakage", leakage},
         {"elevation", write.length(100)},
         {"outdoors", write.temperature(outdoors)},
         {"indoors", write.temperature(indoors)},

@@ -44,6 +44,7 @@ struct OneRoom {
     double max_static = 150;                       // Pa
     double surroundings = 15;                      // C, of the crawl space in which the new duct runs
     double wrap = 0.5;                             // m2K/W
+    std::string leakage = "average";
     std::string sheet(bool si = true) const;
 };
 

@@ -293,6 +293,13 @@ const std::vector<NamedSheet>& sheets() {
               "kind = \"heat pump\"\noutput = \"64000 Btu/h\"")},
         {"a crowded bay",
          with(bath_sheet(), new_run, std::string(new_run) + "through = \"bay 4\"\n") + crowded_bay},
+        {"a vented crawl space, ventilated with recovery, fans",
+         with(with(bath_sheet(), "[heater]\n",
+                   "[space.crawl]\nvented = true\nheat = \"500 Btu/h\"\n[ventilation]\nsupply = \"50 cfm\"\n"
+                   "exhaust = \"70 cfm\"\nrecovery = \"65 %\"\n[heater]\n"),
+              new_run, "at = \"20 ft\"\nlength = \"30 ft\"\nruns_in = \"crawl\"\n")},
+        {"average leakage, shared by volume",
+         with(bath_sheet(), "air_leakage = \"leaky\"", "air_leakage = \"average\"")},
         {"no pressure for the ducts",
          with(bath_sheet(), "[blower]\n", "[blower]\nstatic = \"0.01 in.wc\"\n")},
     };

@@ -125,6 +125,7 @@ TEST(Pages, mark_one_row_where_something_is_recommended) {
     for (const NamedSheet& house : sheets()) {
         const auto answer = branch_of(house.sheet);
         const Page page = report::branch_page(answer, {});
+        if (page.tables.empty()) continue;  // nothing drives the air: no size is told
         const auto marks = std::count_if(page.tables[0].rows.begin(), page.tables[0].rows.end(),
                                          [](const report::Row& row) { return row.recommended; });
         const bool recommends = answer.sizing.to_size && questions::holds(answer.verdict);

@@ -57,11 +57,43 @@ TEST(Read, ConstructionsInTheSheetsOrder) {
 }
 
 TEST(Read, Spaces) {
-    ASSERT_EQ(survey().space_winter.size(), 2u);
-    expect_quantity(house::Maybe<units::Temperature>(survey().space_winter.at(house::Space::porch)),
-                    fahrenheit(40), "\"40 F\"");
-    expect_quantity(house::Maybe<units::Temperature>(survey().space_winter.at(house::Space::attic)),
-                    fahrenheit(20), "\"20 F\"");
+    ASSERT_EQ(survey().spaces.size(), 2u);
+    expect_quantity(survey().spaces.at(house::Space::porch).winter, fahrenheit(40), "\"40 F\"");
+    expect_quantity(survey().spaces.at(house::Space::attic).winter, fahrenheit(20), "\"20 F\"");
+}
+
+TEST(Read, WhatSpacesAreLike) {
+    const auto read = sheet::read(
+        "sheet = 1\n[space.crawl]\nvented = false\nventilation = \"60 cfm\"\nperimeter = \"30 m\"\n"
+        "height = \"1 m\"\nabove_ground = \"0 m\"\nconstruction = \"stone\"\nheat = \"500 W\"\n"
+        "[space.porch]\nventilation = \"2 ACH\"\nouter_area = \"20 m2\"\nroof = \"boards\"\n"
+        "roof_area = \"9 m2\"\nfloor_area = \"8 m2\"\n");
+    EXPECT_TRUE(read.mistakes.empty());
+    const auto& crawl = read.survey.spaces.at(house::Space::crawl);
+    ASSERT_TRUE(crawl.ventilation && crawl.vented && crawl.height && crawl.perimeter && crawl.above_ground);
+    EXPECT_EQ(std::get<units::Airflow>(crawl.ventilation->value), 60 * cfm);
+    EXPECT_FALSE(crawl.vented->value);
+    EXPECT_EQ(crawl.perimeter->value, units::Length(30));
+    EXPECT_EQ(crawl.heat->value, units::Power(500));
+    EXPECT_EQ(crawl.construction->value, "stone");
+    const auto& porch = read.survey.spaces.at(house::Space::porch);
+    EXPECT_EQ(std::get<units::AirChange>(porch.ventilation->value), 2 * per_hour);
+    EXPECT_EQ(porch.outer_area->value, units::Area(20));
+    EXPECT_EQ(porch.roof_area->value, units::Area(9));
+    EXPECT_EQ(porch.roof->value, "boards");
+}
+
+TEST(Read, Ventilation) {
+    const auto read = sheet::read(
+        "sheet = 1\n[ventilation]\nsupply = \"60 cfm\"\nexhaust = \"70 cfm\"\nrecovery = \"70 %\"\n"
+        "[[room]]\n[[room.exhaust_fan]]\nflow = \"50 cfm\"\nruns = \"always\"\n");
+    EXPECT_TRUE(read.mistakes.empty());
+    ASSERT_TRUE(read.survey.ventilation);
+    EXPECT_EQ(read.survey.ventilation->supply->value, 60 * cfm);
+    EXPECT_EQ(read.survey.ventilation->exhaust->value, 70 * cfm);
+    EXPECT_DOUBLE_EQ(read.survey.ventilation->recovery->value, 0.7);
+    ASSERT_EQ(read.survey.rooms[0].exhaust_fans.size(), 1u);
+    EXPECT_EQ(read.survey.rooms[0].exhaust_fans[0].runs->value, house::FanRuns::always);
 }
 
 TEST(Read, RoomItself) {

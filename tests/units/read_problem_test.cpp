@@ -168,6 +168,8 @@ TEST(ReadProblem, TheSignIsWrong) {
         "a friction rate takes no sign; write a friction rate, as 0.08 in.wc/100 ft or 0.65 Pa/m [0+5]");
     EXPECT_EQ(problem(read_leakage_test("-14 ACH50")),
               "a leakage test takes no sign; write a leakage test, as 14 ACH50 [0+3]");
+    EXPECT_EQ(problem(read_air_change("-3 ACH")),
+              "an air change takes no sign; write an air change, as 2 ACH [0+2]");
     EXPECT_EQ(problem(read_fraction("-0.8")),
               "a fraction takes no sign; write a fraction from 0 to 1 or a percentage, as 0.8 or 80 % [0+4]");
 }
@@ -212,6 +214,8 @@ TEST(ReadProblem, TheValueIsAbsurd) {
     EXPECT_EQ(problem(read_transmittance("1001 W/m2K")),
               "\"1001 W/m2K\" is more than 1000 W/m2K; write a transmittance, as 0.23 Btu/h.ft2.F or 1.3 "
               "W/m2K [0+10]");
+    EXPECT_EQ(problem(read_air_change("101 ACH")),
+              "\"101 ACH\" is more than 100 ACH; write an air change, as 2 ACH [0+7]");
     EXPECT_EQ(problem(read_leakage_test("1001 ACH50")),
               "\"1001 ACH50\" is more than 1000 ACH50; write a leakage test, as 14 ACH50 [0+10]");
     EXPECT_EQ(problem(read_fraction("80")),

@@ -167,6 +167,12 @@ TEST(ReadLeakageTest, AsAirChangesAt50Pascal) {
     EXPECT_DOUBLE_EQ(si(read_leakage_test("14 ACH @ 50 Pa")), 14 / 3600.0);
 }
 
+TEST(ReadAirChange, AsTimesAnHour) {
+    EXPECT_DOUBLE_EQ(si(read_air_change("2 ACH")), 2 / 3600.0);
+    EXPECT_DOUBLE_EQ(si(read_air_change("0.5 ach")), 0.5 / 3600.0);
+    EXPECT_DOUBLE_EQ(si(read_air_change("2/h")), 2 / 3600.0);
+}
+
 TEST(ReadFraction, PlainOrPercent) {
     EXPECT_DOUBLE_EQ(si(read_fraction("80 %")), 0.8);
     EXPECT_DOUBLE_EQ(si(read_fraction("80%")), 0.8);
