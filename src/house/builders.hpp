@@ -60,10 +60,10 @@ struct Face {
 // and opposite on both sides. add_face: what is left of it beside its openings, as a surface.
 void build_walls(Work& work, const SurveyRoom& written, Room& room);
 bool lies_inside(const Survey& survey, const SurveyRoom& written, WallSide side);
-struct Make {
-    Maybe<std::string> construction;
+struct Make {  // refers to the survey
+    const Maybe<std::string>& construction;
     DefaultId usual;
-    SurveyGround ground;
+    const SurveyGround& ground;
 };
 void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
 DefaultId usual_wall(const Work& work);  // of unknown make, by the year the house was built
@@ -79,7 +79,8 @@ void build_partitions(Work& work);
 // ground.cpp: what lies in the ground or on it, and how cold it is.
 units::Temperature ground_temperature(Work& work, const std::string& used_for);
 void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const Face& face, const Make& make);
-void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose);
+void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& what,
+                               const Room& room);
 
 // constructions.cpp: is_known: not missing, and not "don't know".
 bool is_known(const Maybe<std::string>& name);

@@ -16,30 +16,28 @@ double framing_share(Work& work, const SurveyConstruction& construction) {
                             construction.name);
 }
 
-// "don't know, 3-1/2 in" in its two parts; a thickness that cannot be read is loads' to blame.
-struct LayerText {
-    std::string_view name;
-    units::Length thickness;
-};
-LayerText split(std::string_view text) {
-    const auto comma = text.find(',');
-    if (comma == std::string_view::npos) return {text, {}};
-    const auto reading = units::read_length(text.substr(comma + 1));
+// Of "don't know, 3-1/2 in"; 0 where there is none. One that cannot be read is loads' to blame.
+units::Length thickness_of(std::string_view layer) {
+    const auto comma = layer.find(',');
+    if (comma == std::string_view::npos) return {};
+    const auto reading = units::read_length(layer.substr(comma + 1));
     const auto* thickness = std::get_if<units::Length>(&reading);
-    return {text.substr(0, comma), thickness ? *thickness : units::Length()};
+    return thickness ? *thickness : units::Length();
 }
 
 // Layers the default table knows better than any table of materials.
 bool add_unnamed(Work& work, const SurveyConstruction& construction, std::string_view text, Layers& layers) {
     constexpr units::Length least_bay = 2 * units::unit::inch;  // thicker than any sheet or board on a wall
-    const LayerText layer = split(text);
-    const bool open = layer.name == "open stud bay" && layer.thickness > units::Length();
-    if (!open && layer.name != dont_know) return false;
-    if (!open && !(construction.studs && layer.thickness >= least_bay)) {
+    const std::string_view name = text.substr(0, text.find(','));
+    if (name != "open stud bay" && name != dont_know) return false;
+    const units::Length thickness = thickness_of(text);
+    const bool open = name != dont_know;
+    if (open && thickness <= units::Length()) return false;
+    if (!open && !(construction.studs && thickness >= least_bay)) {
         layers.unknown += units::Resistance(work.ledger.take(DefaultId::unknown_layer, construction.name));
         return true;
     }
-    layers.bay_depth += layer.thickness;
+    layers.bay_depth += thickness;
     layers.bay += units::Resistance(
         work.ledger.take(open ? DefaultId::open_bay : DefaultId::unknown_bay, construction.name));
     return true;

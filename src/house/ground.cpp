@@ -137,10 +137,12 @@ void add_in_the_ground(Work& work, const SurveyRoom& written, Room& room, const 
     room.surfaces.push_back(std::move(surface));
 }
 
-void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& whose) {
+void blame_words_of_the_ground(Work& work, const SurveyGround& written, const std::string& what,
+                               const Room& room) {
     const auto blame = [&](const auto& word) {
         if (word)
-            work.ledger.blame(word->place, "the " + whose + " does not lie in the ground",
+            work.ledger.blame(word->place,
+                              "the " + what + " of the " + room.name + " does not lie in the ground",
                               "leave this out, or let it face the ground");
     };
     blame(written.depth);

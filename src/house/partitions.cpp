@@ -123,12 +123,11 @@ class Partitions {
     void add_facing(int i, const Written& wall, Extent extent, std::map<Between, Partition>& named) {
         const auto other = wall.faces ? find_named(work_.survey.rooms, wall.faces->value) : std::nullopt;
         if (!other || extent.area <= units::Area()) return;
-        const std::string whose = "wall to the " + room(*other).name + " of the " + room(i).name;
-        blame_words_of_the_ground(work_, wall.ground, whose);
         if (*other == i) {
             work_.ledger.blame(wall.faces->place, "a wall of the " + room(i).name + " faces its own room");
             return;
         }
+        blame_words_of_the_ground(work_, wall.ground, "wall inside", room(i));
         Partition& partition = named[between(i, *other, extent.kind)];
         partition.area += extent.area;
         const auto& make = at_stage(work_, wall.construction, wall.becomes);

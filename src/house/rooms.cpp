@@ -151,6 +151,10 @@ void build_rooms(Work& work) {
         work.house.rooms.push_back(build_room(work, written[i], static_cast<int>(i)));
     blame_overlaps(work);
     for (std::size_t i = 0; i < written.size(); ++i) {
+        const SurveyRoom& room = written[i];
+        constexpr std::size_t silent = 6;  // ceiling, floor, and what lies between rooms
+        work.house.rooms[i].surfaces.reserve(room.walls.size() + room.surfaces.size() + room.windows.size() +
+                                             room.doors.size() + silent);
         blame_outside_the_house(work, written[i], work.house.rooms[i]);
         build_walls(work, written[i], work.house.rooms[i]);
         build_listed_surfaces(work, written[i], work.house.rooms[i]);

@@ -42,7 +42,7 @@ void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& fac
                                  "the " + whose + " lies in the ground and has a window or a door",
                                  "describe the part above the ground as a [[room.surface]] of its own");
     if (face.beyond == Space::ground) return add_in_the_ground(work, written, room, face, make);
-    blame_words_of_the_ground(work, make.ground, whose);
+    blame_words_of_the_ground(work, make.ground, face.name, room);
     ask_for_space(work, face.beyond, whose);
     room.surfaces.push_back(
         {face.kind, face.name, net, face.beyond, assembly_or(work, make.construction, make.usual, whose)});
@@ -50,26 +50,31 @@ void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& fac
 
 namespace {
 
-units::Area area_of_side(Work& work, const Room& room, const SurveyWall& wall, const std::string& whose) {
+std::string whose(const SurveyWall& wall, const Room& room) {
+    return std::string(word(wall.side)) + " wall of the " + room.name;
+}
+
+units::Area area_of_side(Work& work, const Room& room, const SurveyWall& wall) {
     constexpr double tape = 1.001;
     const units::Area whole = wall_area(room, wall.side);
     if (!wall.area) {
         if (room.stated_floor > units::Area())
-            work.ledger.blame_missing(wall.place, "the area of the " + whose,
+            work.ledger.blame_missing(wall.place, "the area of the " + whose(wall, room),
                                       "area = \"52 ft2\", as the room has no size");
         return whole;
     }
     if (whole.si() > 0 && wall.area->value > tape * whole)
-        work.ledger.blame(wall.area->place, "the " + whose + " is larger than that side of the room",
+        work.ledger.blame(wall.area->place,
+                          "the " + whose(wall, room) + " is larger than that side of the room",
                           "area is that of the part which faces so");
     return wall.area->value;
 }
 
 void build_wall(Work& work, const SurveyRoom& written, Room& room, const SurveyWall& wall) {
-    const std::string name = std::string(word(wall.side)) + " wall", whose = name + " of the " + room.name;
     if (!wall.faces) {
         if (wall.room_grows) return;  // an inside wall that moves
-        work.ledger.blame_missing(wall.place, "what the " + whose + " faces", "faces = \"outdoors\"");
+        work.ledger.blame_missing(wall.place, "what the " + whose(wall, room) + " faces",
+                                  "faces = \"outdoors\"");
         return;
     }
     const auto space = space_named(wall.faces->value);
@@ -77,11 +82,11 @@ void build_wall(Work& work, const SurveyRoom& written, Room& room, const SurveyW
     if (!space || *space == Space::heated_rooms) return;  // partitions.cpp
     Face face;
     face.side = wall.side;
-    face.name = name;
+    face.name = std::string(word(wall.side)) + " wall";
     face.place = wall.place;
     face.length = wall_length(room, wall.side);
     face.height = room.ceiling;
-    face.area = area_of_side(work, room, wall, whose);
+    face.area = area_of_side(work, room, wall);
     face.beyond = *space;
     if (face.area.si() <= 0) {  // the room's size is to blame
         build_openings(work, written, room, face);
@@ -105,7 +110,7 @@ DefaultId usual_horizontal(const Face& face) {
 }
 
 struct Silently {
-    Make make;
+    const Make& make;
     bool says;  // the sheet, what lies there
 };
 void add_horizontal(Work& work, const SurveyRoom& survey, Room& room, const Face& face,
@@ -115,7 +120,7 @@ void add_horizontal(Work& work, const SurveyRoom& survey, Room& room, const Face
     const bool taken = !silently.says && face.beyond != Space::heated_rooms;
     const std::string whose = face.name + " of the " + room.name +
                               (taken ? ", taken to be next to the " + std::string(word(face.beyond)) : "");
-    blame_words_of_the_ground(work, make.ground, whose);
+    blame_words_of_the_ground(work, make.ground, face.name, room);
     ask_for_space(work, face.beyond, whose);
     // Between rooms at one temperature nothing flows, so nothing need be assumed.
     const bool flows = face.beyond != Space::heated_rooms ||
@@ -161,9 +166,9 @@ void build_horizontal(Work& work, const SurveyRoom& survey, Room& room, bool abo
         if (!named) return blame_facing(work, *written->space);
         face.beyond = *named;
     }
-    Make make{{}, usual_horizontal(face), {}};
-    if (written)
-        make = {at_stage(work, written->construction, written->becomes), make.usual, written->ground};
+    static const SurveyHorizontal nothing{};
+    const SurveyHorizontal& what = written ? *written : nothing;
+    const Make make{at_stage(work, what.construction, what.becomes), usual_horizontal(face), what.ground};
     add_horizontal(work, survey, room, face, {make, says});
 }
 
