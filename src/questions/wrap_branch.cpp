@@ -7,8 +7,11 @@ namespace questions {
 namespace {
 
 // In heated rooms what a run loses is not lost.
-bool is_bare_in_the_cold(const house::Duct& duct, units::Temperature heated_rooms) {
-    return duct.state == house::State::added && !duct.wrapped && duct.surroundings < heated_rooms;
+bool is_bare_in_the_cold(const house::House& house, const ducts::SystemSection& section) {
+    if (section.duct < 0) return false;
+    const house::Duct& duct = house.ducts[static_cast<std::size_t>(section.duct)];
+    return duct.state == house::State::added && !duct.wrapped &&
+           section.surroundings < house.site.winter_indoor;
 }
 
 std::optional<OnItsWay> on_its_way(const BranchSetting& setting, const ducts::HeatWay& way) {
@@ -29,9 +32,7 @@ std::optional<WrapEffect> wrap_effect(const house::House& house, const BranchSiz
     bool any = false;
     for (int at : setting.way) {
         ducts::SystemSection& section = system.supply[static_cast<std::size_t>(at)];
-        if (section.duct < 0) continue;
-        if (!is_bare_in_the_cold(house.ducts[static_cast<std::size_t>(section.duct)], house.site.winter_indoor))
-            continue;
+        if (!is_bare_in_the_cold(house, section)) continue;
         section.resistance = ducts::wrapped_resistance(section.resistance, stock_wrap);
         any = true;
     }
