@@ -46,6 +46,40 @@ TEST(LoadsPage, tells_the_coldest_surface_of_every_room_that_has_one) {
     }
 }
 
+std::vector<std::string> outdoor_air(const std::string& sheet) {
+    std::vector<std::string> lines = note(report::loads_page(loads_of(sheet), {}), "outdoor air")->lines;
+    for (std::string& line : lines) line = report::with_plain_spaces(line);
+    return lines;
+}
+
+TEST(LoadsPage, says_how_warm_an_unheated_space_is_and_why) {
+    const auto lines = note(report::loads_page(loads_of(bath_sheet()), {}), "unheated")->lines;
+    EXPECT_THAT(lines, testing::ElementsAre(
+                           testing::MatchesRegex("attic [0-9]+.*F, worked out from its own heat balance")));
+}
+
+TEST(LoadsPage, says_how_the_air_leakage_is_shared) {
+    EXPECT_THAT(outdoor_air(bath_sheet()),
+                testing::ElementsAre("air leakage is shared by outside surface, less upstairs: warm air "
+                                     "leaves there"));
+    EXPECT_THAT(outdoor_air(with(bath_sheet(), "air_leakage = \"leaky\"", "air_leakage = \"good\"")),
+                testing::ElementsAre("air leakage is shared by the rooms' volume, the same air changes "
+                                     "everywhere"));
+}
+
+TEST(LoadsPage, says_what_ventilation_adds_and_which_fans_are_left_out) {
+    const std::string sheet = with(
+        with(bath_sheet(), "[heater]\n",
+             "[ventilation]\nsupply = \"50 cfm\"\nexhaust = \"70 cfm\"\nrecovery = \"65 %\"\n[heater]\n"),
+        "name = \"bath\"\n", "name = \"bath\"\nexhaust_fan = [{ flow = \"80 cfm\" }]\n");
+    const auto lines = outdoor_air(sheet);
+    ASSERT_EQ(lines.size(), 3u);
+    EXPECT_THAT(lines[0], testing::MatchesRegex("with leaks of [0-9]+ cfm, supply of 50 cfm and exhaust of "
+                                                "70 cfm the house heats [0-9]+ cfm of outdoor air: .*, of "
+                                                "which 65 % is recovered"));
+    EXPECT_EQ(lines[2], "exhaust fans that run at times are in no load");
+}
+
 TEST(LoadsPage, says_what_fits_badly_only_where_it_does) {
     for (const NamedSheet& house : sheets()) {
         const auto answer = loads_of(house.sheet);
