@@ -141,8 +141,9 @@ constexpr DefaultRow rows[] = {
     {summer_moisture, "moisture outdoors above that indoors in summer", 0.0045, 0.001, 0.008, moisture,
      "estimate: between a dry and a humid summer"},
     {cooling_supply, "air leaving the cooling coil", f(58), f(55), f(62), temperature, "common practice"},
-    {attic_roof, "roof of the attic", 3.0, 2.0, 4.0, u_factor,
-     "derived: shingles on boards, two films; ASHRAE Fundamentals 2021 ch. 26"},
+    {attic_roof, "roof of the attic, with the air through it", 3.0, 1.8, 5.0, u_factor,
+     "derived: shingles on boards, two films (2.0 to 4.0 W/m2K; ASHRAE Fundamentals 2021 ch. 26), and 0.5 to "
+     "6 air changes an hour for 2"},
     {attic_ventilation, "outdoor air through the attic", 2 * per_hour, 0.5 * per_hour, 6 * per_hour,
      air_changes, "common practice"},
     {crawl_ventilation, "outdoor air through the crawl space", 4.6 * per_hour, 1.5 * per_hour, 10 * per_hour,

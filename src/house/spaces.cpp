@@ -165,6 +165,10 @@ class InBalance {
     }
 
     units::Airflow outdoor_air() {
+        // Of an attic of which neither roof nor air is known the roof's row carries the doubt of both: the
+        // value of the other stands in, and is no assumption of its own.
+        if (!written_.ventilation && into_.space == Space::attic && !written_.roof)
+            return units::AirChange(default_row(DefaultId::attic_ventilation).value) * volume();
         if (!written_.ventilation)
             return units::AirChange(work_.ledger.take(usual_ventilation(), the(into_.space))) * volume();
         if (const auto* flow = std::get_if<units::Airflow>(&written_.ventilation->value)) {

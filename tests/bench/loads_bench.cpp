@@ -20,6 +20,17 @@ void heat_loss_of_a_house_of_12_rooms(benchmark::State& state) {
 }
 BENCHMARK(heat_loss_of_a_house_of_12_rooms);
 
+void heat_loss_of_a_house_of_12_rooms_with_its_attic(benchmark::State& state) {
+    house::House house = a_house::old_house(12);
+    house::BufferSpace attic;
+    attic.floor_area = units::Area(144);
+    attic.outer = {a_house::surface(173, a_house::u(3))};
+    attic.outdoor_air = units::Airflow(0.12);
+    house.buffer_spaces = {attic};
+    for (auto _ : state) benchmark::DoNotOptimize(loads::house_heat_loss(house));
+}
+BENCHMARK(heat_loss_of_a_house_of_12_rooms_with_its_attic);
+
 void heat_gain_of_a_house_of_12_rooms(benchmark::State& state) {
     house::House house = a_house::old_house(12);
     house.summer = house::Summer{};

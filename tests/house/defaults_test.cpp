@@ -94,8 +94,8 @@ TEST(Defaults, a_silent_sheet_takes_just_these) {
             "pressure lost in the return grille: the return grille",
             "effective length of the return: a return that is not described",
             "air around a duct, share of the way from outdoors to indoors: the run",
-            "bare duct wall with its air films: supply ducts", "roof of the attic: the attic",
-            "outdoor air through the attic: the attic"));
+            "bare duct wall with its air films: supply ducts",
+            "roof of the attic, with the air through it: the attic"));
 }
 
 }  // namespace

@@ -38,6 +38,15 @@ TEST(Spaces, an_attic_of_which_nothing_is_said_has_the_usual_roof_and_air) {
     EXPECT_DOUBLE_EQ(u_of(attic.outer[0]).si(), 3);
     EXPECT_NEAR(attic.outdoor_air.si(), 2 / 3600.0 * 12 * 1.5, 1e-12);
     EXPECT_THAT(taken_for(built, DefaultId::attic_roof), ElementsAre("the attic"));
+    EXPECT_THAT(taken_for(built, DefaultId::attic_ventilation), IsEmpty());  // the roof's row holds it
+}
+
+TEST(Spaces, an_attic_with_a_known_roof_has_the_usual_air) {
+    house::Survey survey = one_room();
+    add_construction(survey, "slates", 4);
+    survey.spaces[Space::attic].roof = at(61, "slates");
+    const house::Built built = planned(survey);
+    EXPECT_THAT(taken_for(built, DefaultId::attic_roof), IsEmpty());
     EXPECT_THAT(taken_for(built, DefaultId::attic_ventilation), ElementsAre("the attic"));
 }
 
