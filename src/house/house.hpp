@@ -11,6 +11,7 @@
 #include <variant>
 #include <vector>
 
+#include "house/bay.hpp"
 #include "house/place.hpp"
 #include "house/shape.hpp"
 #include "house/survey.hpp"
@@ -195,27 +196,6 @@ struct Duct {
     units::Resistance wrap;        // of the insulation around it; 0: bare
     units::Resistance resistance;  // from duct air to surroundings, on the duct's inner face
     double loss_factor = 1;        // on its whole pressure loss, for a duct nobody has seen
-};
-
-// A pipe in a bay, along it or from side to side. Heights below the bay's top, to the top of the pipe, at its
-// two ends.
-struct BayPipe {
-    std::string name;  // "3 in drain"
-    units::Length outside;
-    units::Length from_side;  // of the bay's first side (west or south) to the pipe
-    units::Length top, other_top;
-    bool across = false;
-    bool operator==(const BayPipe&) const = default;
-};
-
-// The space between two joists or studs, as a duct along it sees it. Its first side is west or south.
-struct Bay {
-    std::string name;
-    Framing framing = Framing::joists;
-    bool from_west = true;  // the first side: west, else south
-    units::Length width, depth;
-    units::Length clearance;  // to be kept between a duct and a pipe
-    std::vector<BayPipe> pipes;
 };
 
 // Where in its room an outlet is; Nowhere where the sheet does not say.

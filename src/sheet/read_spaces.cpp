@@ -80,7 +80,8 @@ void read_spaces(TableReader& sheet, house::Survey& survey) {
     TableReader spaces(*node, "[space]", sheet.mistakes());
     for (const auto& row : house::words<Space>()) {
         // Outdoors and the heated rooms have their temperature from the site.
-        if (row.value == Space::outdoors || row.value == Space::heated_rooms) continue;
+        if (row.value == Space::outdoors || row.value == Space::heated_rooms || row.value == Space::ground)
+            continue;
         const Node* space = spaces.table(row.text, "{ winter = \"58 F\" }");
         if (space == nullptr) continue;
         TableReader table(*space, fmt::format("[space.{}]", row.text), sheet.mistakes());
