@@ -54,6 +54,8 @@ enum class DefaultId {
     duct_surroundings,
     bare_duct,
     hidden_loss,
+    fitting_losses,
+    flex_stretch,
     summer_indoor,
     daily_range,
     north,

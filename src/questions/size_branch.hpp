@@ -13,6 +13,7 @@
 
 #include "ducts/airflow_that_holds.hpp"
 #include "ducts/friction_rate.hpp"
+#include "ducts/stock_sizes.hpp"
 #include "house/house.hpp"
 #include "loads/heater.hpp"
 #include "loads/room_heat_loss.hpp"
@@ -30,9 +31,10 @@ struct BranchSetting {
     ducts::Supply supply;
     loads::Air supply_air, return_air;
     ducts::DesignFlows flows;
-    ducts::DuctSystem system;  // at these flows; ducts to be sized have a shape on trial
-    std::vector<int> way;      // of the outlet's air, positions in system.supply
-    bool to_size = true;       // false: the sheet gives every shape on the way
+    ducts::DuctSystem system;               // at these flows; ducts to be sized have a shape on trial
+    std::vector<int> way;                   // of the outlet's air, positions in system.supply
+    bool to_size = true;                    // false: the sheet gives every shape on the way
+    ducts::Stock stock = ducts::Stock::us;  // what the shop has
 };
 
 // One size tried.
@@ -61,10 +63,12 @@ struct BranchSizing {
     const BranchTrial& choice() const { return trials[chosen]; }
 };
 
-BranchSetting branch_setting(const house::House& house, house::OutletId outlet);
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet,
+                             ducts::Stock stock = ducts::Stock::us);
 BranchTrial try_size(const house::House& house, const BranchSetting& setting,
                      const std::optional<house::Shape>& pipe);
-BranchSizing size_branch(const house::House& house, house::OutletId outlet);
+BranchSizing size_branch(const house::House& house, house::OutletId outlet,
+                         ducts::Stock stock = ducts::Stock::us);
 
 // The smallest stock pipe that holds the room, searched from one already tried; the largest branch pipe where
 // none does.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "ducts/fittings.hpp"
 #include "ducts/section.hpp"
 #include "ducts/stock_sizes.hpp"
 #include "report/branch_parts.hpp"
@@ -33,6 +34,13 @@ const house::Shape& shape_of(const BranchView& view, const house::Duct& duct) {
     return duct.shape ? *duct.shape : view.choice().pipe;
 }
 
+// A length or a coefficient is nothing to buy.
+bool is_of_the_sheet(const house::CatalogueName& name) {
+    const auto found = ducts::look_up_fitting(name);
+    const auto* fitting = std::get_if<ducts::Fitting>(&found);
+    return fitting && fitting->of_the_sheet();
+}
+
 // The stock register that passes at least what the duct does.
 std::string register_to_buy(const BranchView& view) {
     const house::Outlet& outlet = view.answer.outlet;
@@ -56,9 +64,10 @@ Note parts_to_buy(const BranchView& view) {
     std::vector<std::string> bought;
     std::vector<Part> fittings;
     for (const house::Duct* duct : new_ducts(view)) {
-        bought.push_back(fmt::format("{}, {}", duct_words(shape_of(view, *duct), view.system),
+        bought.push_back(fmt::format("{}, {}", duct_words(shape_of(view, *duct), duct->kind, view.system),
                                      figure(duct->length, view.system)));
-        for (const house::CatalogueName& fitting : duct->fittings) add(fittings, fitting.text);
+        for (const house::CatalogueName& fitting : duct->fittings)
+            if (!is_of_the_sheet(fitting)) add(fittings, fitting.text);
     }
     if (bought.empty()) return {};
     for (const Part& part : fittings) bought.push_back(fmt::format("{}, {}", part.name, part.count));

@@ -11,11 +11,13 @@
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
 #include "questions/check_sheet.hpp"
+#include "questions/list_fittings.hpp"
 
 namespace report {
 
 std::string branch_json(const questions::BranchAnswer& answer);
 std::string loads_json(const questions::LoadsAnswer& answer);
+std::string fittings_json(const questions::FittingsAnswer& answer);
 // What `start` wrote, and where.
 std::string start_json(const std::string& file);
 // With mistakes too: a wrong sheet is an answer of this question.

@@ -112,7 +112,8 @@ void check(const house::SurveyHeater& h) {
 void check(const house::SurveyBlower& b) { check_all(b.place, b.points, b.measured); }
 void check(const house::SurveyDevice& d) { check_all(d.place, d.name, d.drop, d.at); }
 void check(const house::SurveyDuct& d) {
-    check_all(d.place, d.name, d.from, d.to, d.at, d.length, d.around, d.shape, d.fittings, d.turns, d.wrap);
+    check_all(d.place, d.name, d.from, d.to, d.at, d.length, d.around, d.shape, d.stretch, d.fittings,
+              d.turns, d.wrap);
 }
 void check(const house::SurveyOutlet& o) {
     check_all(o.place, o.name, o.duct, o.room, o.face, o.under, o.centre, o.point);
