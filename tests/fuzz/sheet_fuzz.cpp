@@ -60,6 +60,7 @@ void check(const std::pair<Q, Q>& two) {
 }
 void check(const house::Round& round) { check(round.diameter); }
 void check(const house::Rectangular& sides) { check(sides.width), check(sides.height); }
+void check(const house::FlatOval& oval) { check(oval.major), check(oval.minor); }
 void check(const house::BlowerPoint& point) { check(point.external_static), check(point.airflow); }
 void check(const house::Turns& turns) { require(turns.count >= 0); }
 void check(house::LeakageClass) {}

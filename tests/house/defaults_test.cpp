@@ -78,24 +78,26 @@ TEST(Defaults, a_silent_sheet_takes_just_these) {
         taken.push_back(std::string(default_row(assumption.id).what) + ": " + assumption.used_for.front());
     }
     EXPECT_THAT(
-        taken, ElementsAre(
-                   "air leakage \"leaky\": the house, of unknown age",
-                   "ceiling under the attic: ceiling of the bath, taken to be next to the attic",
-                   "floor over an unheated space: floor of the bath, taken to be next to the basement",
-                   "attic, share of the way from outdoors to indoors: ceiling of the bath, taken to be next "
-                   "to the attic",
-                   "basement temperature: floor of the bath, taken to be next to the basement",
-                   "on-time of the heater: a heater of unknown output",
-                   "temperature rise, place within the nameplate's range: the airflow, nameplate's rise not "
-                   "read",
-                   "heat the ducts lose outside the rooms: the whole duct system",
-                   "external static pressure against the nameplate's: the blower, nameplate not read: 0.50 in.wc",
-                   "pressure lost in the filter: the filter",
-                   "pressure lost in a supply register: every supply register",
-                   "pressure lost in the return grille: the return grille",
-                   "effective length of the return: a return that is not described",
-                   "air around a duct, share of the way from outdoors to indoors: the run",
-                   "bare duct wall with its air films: supply ducts"));
+        taken,
+        ElementsAre(
+            "air leakage \"leaky\": the house, of unknown age",
+            "ceiling under the attic: ceiling of the bath, taken to be next to the attic",
+            "floor over an unheated space: floor of the bath, taken to be next to the basement",
+            "attic, share of the way from outdoors to indoors: ceiling of the bath, taken to be next "
+            "to the attic",
+            "basement temperature: floor of the bath, taken to be next to the basement",
+            "on-time of the heater: a heater of unknown output",
+            "temperature rise, place within the nameplate's range: the airflow, nameplate's rise not "
+            "read",
+            "heat the ducts lose outside the rooms: the whole duct system",
+            "external static pressure against the nameplate's: the blower, nameplate not read: 0.50 in.wc",
+            "pressure lost in the filter: the filter",
+            "pressure lost in a supply register: every supply register",
+            "pressure lost in the return grille: the return grille",
+            "effective length of the return: a return that is not described",
+            "air around a duct, share of the way from outdoors to indoors: the run",
+            "bare duct wall with its air films: supply ducts",
+            "pressure lost in fittings, against their table: every fitting"));
 }
 
 }  // namespace
