@@ -116,6 +116,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         cooler_note(view),
                                         before_note(view),
                                         friction_rate_note(view),
+                                        close_fittings_note(view),
                                         summer_note(view),
                                         which_air(view),
                                         assumed,

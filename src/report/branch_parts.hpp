@@ -28,10 +28,11 @@ std::string branch_headline(const BranchView& view);
 std::string branch_verdict(const BranchView& view);
 std::vector<std::string> what_would_help(const BranchView& view);
 
-Table branch_table(const BranchView& view);       // branch_table.cpp
-Note why_it_needs(const BranchView& view);        // branch_need.cpp
-Note friction_rate_note(const BranchView& view);  // branch_friction_rate.cpp
-Note parts_to_buy(const BranchView& view);        // branch_purchase.cpp
+Table branch_table(const BranchView& view);        // branch_table.cpp
+Note why_it_needs(const BranchView& view);         // branch_need.cpp
+Note friction_rate_note(const BranchView& view);   // branch_friction_rate.cpp
+Note close_fittings_note(const BranchView& view);  // likewise; empty where they stand apart
+Note parts_to_buy(const BranchView& view);         // branch_purchase.cpp
 
 // branch_place.cpp: where the branch begins and where its air comes out.
 std::vector<const house::Duct*> new_ducts(const BranchView& view);  // from the trunk outwards
