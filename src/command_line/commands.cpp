@@ -7,11 +7,13 @@
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
 #include "questions/check_sheet.hpp"
+#include "questions/list_fittings.hpp"
 #include "report/json.hpp"
 #include "report/pages.hpp"
 #include "report/steps.hpp"
 #include "report/text.hpp"
 #include "sheet/read.hpp"
+#include "sheet/shape_text.hpp"
 
 namespace command_line {
 namespace {
@@ -72,11 +74,32 @@ int with_sheet(const Options& options, Answer answer) {
     }
 }
 
+// An option's quantity, where it is given; throws AskedWrongly with the reader's own words.
+template <class Q>
+void take(Q& quantity, const std::optional<std::string>& text, const char* option,
+          units::Reading<Q> (*read)(std::string_view)) {
+    if (!text) return;
+    const units::Reading<Q> reading = read(*text);
+    if (const auto* problem = std::get_if<units::ReadProblem>(&reading))
+        throw house::AskedWrongly({}, std::string(option) + ": " + problem->text + "; " + problem->remedy);
+    quantity = std::get<Q>(reading);
+}
+
+questions::FittingsQuestion fittings_question(const Options& options) {
+    questions::FittingsQuestion question;
+    take(question.duct, options.size, "--size", sheet::read_shape_text);
+    take(question.flow, options.flow, "--flow", units::read_airflow);
+    take(question.trunk, options.trunk, "--trunk", sheet::read_shape_text);
+    take(question.trunk_flow, options.trunk_flow, "--trunk-flow", units::read_airflow);
+    return question;
+}
+
 }  // namespace
 
 int branch(const Options& options) {
     return with_sheet(options, [&](const Sheet& sheet) {
-        const questions::BranchAnswer answer = questions::answer_branch(sheet.survey, options.outlet);
+        const questions::BranchAnswer answer =
+            questions::answer_branch(sheet.survey, options.outlet, options.stock);
         if (options.json) {
             print(report::branch_json(answer));
         } else {
@@ -111,6 +134,20 @@ int check(const Options& options) {
     else
         print_page(report::check_page(sheet.check, page_options(options)));
     return yes;
+}
+
+int fittings(const Options& options) {
+    try {
+        const questions::FittingsAnswer answer = questions::list_fittings(fittings_question(options));
+        if (options.json)
+            print(report::fittings_json(answer));
+        else
+            print_page(report::fittings_page(answer, options.system));
+        return yes;
+    } catch (const house::AskedWrongly& e) {
+        print_error(std::string("sillflow: ") + e.what() + "\n");
+        return wrong;
+    }
 }
 
 int start(const Options& options) {

@@ -4,8 +4,10 @@
 // sheet, the command or a file is wrong, 3 no solution was found.
 #pragma once
 
+#include <optional>
 #include <string>
 
+#include "ducts/stock_sizes.hpp"
 #include "units/write.hpp"
 
 namespace command_line {
@@ -14,8 +16,10 @@ inline constexpr int yes = 0, no = 1, wrong = 2, no_solution = 3;
 
 struct Options {
     std::string file;
-    std::string outlet;  // branch: which new outlet
-    std::string room;    // loads: which room alone
+    std::string outlet;                                        // branch: which new outlet
+    std::string room;                                          // loads: which room alone
+    std::optional<std::string> size, flow, trunk, trunk_flow;  // fittings; empty: the usual ones
+    ducts::Stock stock = ducts::Stock::us;                     // branch
     units::System system = units::System::us;
     bool json = false;
     bool show_work = false;
@@ -26,5 +30,6 @@ int branch(const Options& options);
 int loads(const Options& options);
 int check(const Options& options);
 int start(const Options& options);
+int fittings(const Options& options);
 
 }  // namespace command_line

@@ -42,6 +42,21 @@ void add_depth(CLI::App& app, Options& options) {
     app.add_flag("--all-assumptions", options.all_assumptions, "also the assumptions that hardly matter");
 }
 
+CLI::App* add_fittings(CLI::App& app, Options& options) {
+    CLI::App* fittings_app =
+        app.add_subcommand("fittings", "the fittings by plain name, with what each loses");
+    add_printing(*fittings_app, options);
+    const auto add = [&](const char* name, std::optional<std::string>& text, const char* what) {
+        fittings_app->add_option(name, text, what);
+    };
+    add("--size", options.size, "the duct that holds them (usually \"6 in\"; \"3-1/4 x 10 in\")");
+    add("--flow", options.flow, "its airflow (usually \"100 cfm\")");
+    add("--trunk", options.trunk, "the trunk a takeoff leaves (usually \"8 x 16 in\")");
+    add("--trunk-flow", options.trunk_flow, "the trunk's airflow before the takeoff (usually \"700 cfm\")");
+    fittings_app->footer("example:\n    sillflow fittings --size \"5 in\" --flow \"60 cfm\"");
+    return fittings_app;
+}
+
 std::vector<Command> add_commands(CLI::App& app, Options& options) {
     CLI::App* loads_app = app.add_subcommand("loads", "heat loss of every room, and the air each needs");
     add_sheet(*loads_app, options), add_printing(*loads_app, options), add_depth(*loads_app, options);
@@ -54,6 +69,17 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
     add_sheet(*branch_app, options), add_printing(*branch_app, options), add_depth(*branch_app, options);
     branch_app->add_option("--outlet", options.outlet, "which supply outlet, where the sheet plans several")
         ->type_name("NAME");
+    branch_app
+        ->add_option_function<std::string>(
+            "--stock",
+            [&options](const std::string& word) {
+                options.stock = word == "metric" ? ducts::Stock::metric : ducts::Stock::us;
+            },
+            "sizes the shop has: us (inches) or metric")
+        ->type_name("us|metric")
+        ->check([](const std::string& word) {
+            return word == "us" || word == "metric" ? std::string() : "'" + word + "' is not us or metric";
+        });
     branch_app->footer("example:\n    sillflow branch house.toml --show-work");
 
     CLI::App* check_app = app.add_subcommand("check", "is the sheet right; what is missing, what is assumed");
@@ -67,7 +93,11 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
         ->type_name("FILE");
     start_app->add_flag("--json", options.json, "what was written, for programs");
     start_app->footer("example:\n    sillflow start house.toml");
-    return {{loads_app, loads}, {branch_app, branch}, {check_app, check}, {start_app, start}};
+    return {{loads_app, loads},
+            {branch_app, branch},
+            {check_app, check},
+            {start_app, start},
+            {add_fittings(app, options), fittings}};
 }
 
 int complain(const std::string& what) {
@@ -77,15 +107,16 @@ int complain(const std::string& what) {
 
 // The first word is no command: name the nearest one.
 std::optional<std::string> unknown_command(int argc, const char* const* argv) {
-    static constexpr std::string_view known[] = {"loads", "branch", "check", "start"};
-    if (argc < 2) return "say which question: loads, branch, check or start (sillflow --help)";
+    static constexpr std::string_view known[] = {"loads", "branch", "check", "start", "fittings"};
+    if (argc < 2) return "say which question: loads, branch, check, start or fittings (sillflow --help)";
     const std::string_view word = argv[1];
     if (word.substr(0, 1) == "-") return std::nullopt;
     for (const std::string_view command : known)
         if (word == command) return std::nullopt;
     const std::string nearest = units::nearest_word(word, known);
     return "'" + std::string(word) + "' is not a question; " +
-           (nearest.empty() ? "ask loads, branch, check or start" : "did you mean '" + nearest + "'?");
+           (nearest.empty() ? "ask loads, branch, check, start or fittings"
+                            : "did you mean '" + nearest + "'?");
 }
 
 int act(CLI::App& app, const std::vector<Command>& commands, const Options& options) {

@@ -95,16 +95,13 @@ class SideBuilder {
                                       "the duct " + d.name + " has no shape and is not the one being sized");
         SystemSection piece;
         piece.duct = index;
-        piece.section = section_of(d.shape ? *d.shape : *unsized_);
+        piece.section = section_of(d.shape ? *d.shape : *unsized_, d.kind, d.stretch);
+        piece.kind = d.kind;
+        piece.stretch = d.stretch;
         piece.unsized = !d.shape;
         piece.length = d.length;
         piece.fittings.reserve(d.fittings.size());
-        for (const house::CatalogueName& name : d.fittings) {
-            const auto found = look_up_fitting(name);
-            if (const auto* mistake = std::get_if<house::Mistake>(&found))
-                throw house::CannotAnswer(mistake->place, mistake->text);
-            piece.fittings.push_back(std::get<const Fitting*>(found));
-        }
+        for (const house::CatalogueName& name : d.fittings) piece.fittings.push_back(fitting_named(name));
         piece.loss_factor = d.loss_factor;
         piece.resistance = d.resistance;
         piece.surroundings = around(d);
@@ -115,6 +112,18 @@ class SideBuilder {
         if (const auto* given = std::get_if<units::Temperature>(&d.surroundings)) return *given;
         const auto space = std::get<house::Space>(d.surroundings);
         return spaces_.of(space);
+    }
+
+    // What is a takeoff where air parts is a joining where it comes together.
+    Fitting fitting_named(const house::CatalogueName& name) const {
+        const auto found = look_up_fitting(name);
+        if (const auto* mistake = std::get_if<house::Mistake>(&found))
+            throw house::CannotAnswer(mistake->place, mistake->text);
+        Fitting fitting = std::get<Fitting>(found);
+        if (side_ == house::DuctSide::return_side && fitting.law == LossLaw::takeoff)
+            fitting.law = LossLaw::joining;
+        if (!fitting.of_the_sheet()) fitting.factor = house_.fitting_losses;
+        return fitting;
     }
 
     // The outlets not described, at equal spacing along the trunks, the trunks laid end to end.
@@ -163,7 +172,9 @@ class SideBuilder {
         run.section = section_of(house::Round{rooms.pipe});
         const double share = count > 1 ? static_cast<double>(i) / (count - 1) : 1.0;
         run.length = rooms.shortest_reach + share * (rooms.longest_reach - rooms.shortest_reach);
-        run.fittings.assign(static_cast<std::size_t>(rooms.turns.count), &counted_turn(rooms.turns.square));
+        Fitting turn = counted_turn(rooms.turns.square);
+        turn.factor = house_.fitting_losses;
+        run.fittings.assign(static_cast<std::size_t>(rooms.turns.count), turn);
         return run;
     }
 
@@ -210,10 +221,9 @@ DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
 }
 
 void give_shape(DuctSystem& system, const house::Shape& shape) {
-    const Section section = section_of(shape);
     for (Side* side : {&system.supply, &system.return_side})
         for (SystemSection& piece : *side)
-            if (piece.unsized) piece.section = section;
+            if (piece.unsized) piece.section = section_of(shape, piece.kind, piece.stretch);
 }
 
 void set_flows(DuctSystem& system, const DesignFlows& flows) {
@@ -249,12 +259,14 @@ units::Velocity velocity(const SystemSection& section, const loads::Air& air) {
 }
 
 units::Pressure fittings_loss(const Side& side, const SystemSection& section, const loads::Air& air) {
-    const units::Velocity here = velocity(section, air);
-    const units::Velocity trunk = section.parent == nothing
-                                      ? units::Velocity()
-                                      : velocity(side[static_cast<std::size_t>(section.parent)], air);
+    FittingPlace place{section.section, section.flow / air.density, {}, {}};
+    if (section.parent != nothing) {
+        const SystemSection& trunk = side[static_cast<std::size_t>(section.parent)];
+        place.trunk = trunk.section;
+        place.trunk_flow = trunk.flow / air.density;
+    }
     units::Pressure loss;
-    for (const Fitting* fitting : section.fittings) loss += fitting_loss(*fitting, here, trunk, air);
+    for (const Fitting& fitting : section.fittings) loss += fitting_loss(fitting, place, air);
     return loss;
 }
 

@@ -36,9 +36,11 @@ struct SystemSection {
     int duct = -1;    // position in House::ducts; -1: a run to rooms not described
     int outlet = -1;  // position in House::outlets, of a leaf; -1: none
     Section section;
+    house::DuctKind kind = house::DuctKind::metal;
+    double stretch = 1;    // of a flexible duct
     bool unsized = false;  // the sheet gives no shape: the section's is on trial
     units::Length length;
-    std::vector<const Fitting*> fittings;
+    std::vector<Fitting> fittings;
     double loss_factor = 1;
     units::Resistance resistance;
     units::Temperature surroundings;

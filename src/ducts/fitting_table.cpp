@@ -1,8 +1,9 @@
-// The catalogue of fittings: name, a takeoff's angle, C with its low and high, source.
+// The catalogue of fittings: name, angle, C with its low and high, source and its mark.
 //
-// A coefficient counts on the velocity pressure of the duct that holds the fitting. "duct fitting tables" are
-// the North American sheet-metal association's and the Handbook's; where a source says "estimate", no
-// residential measurement was found and the value was put together from the part named.
+// A coefficient counts on the velocity pressure named by its law (ducts/fittings.hpp). "duct fitting tables"
+// are the North American sheet-metal association's and the Handbook's. Marks: "read" seen in the source,
+// "memory" recalled from it, "derived" worked out, "estimate" put together from the part named, as no
+// residential measurement was found.
 
 #include <array>
 #include <string_view>
@@ -15,45 +16,68 @@ namespace {
 struct Coefficient {
     double value, low, high;
 };
+struct Basis {
+    std::string_view source, mark;
+};
 
-constexpr Fitting fixed(std::string_view name, Coefficient c, std::string_view source) {
-    return {name, LossLaw::fixed, c.value, c.low, c.high, 0, source};
+constexpr Fitting row(std::string_view name, LossLaw law, double angle, Coefficient c, Basis basis) {
+    return {name, law, c.value, c.low, c.high, angle, basis.source, basis.mark, {}, 1};
 }
-
+constexpr Fitting fixed(std::string_view name, Coefficient c, Basis basis) {
+    return row(name, LossLaw::fixed, 0, c, basis);
+}
 // c is that of the takeoff as an entry from a plenum.
-constexpr Fitting takeoff(std::string_view name, double angle_degrees, Coefficient c,
-                          std::string_view source) {
-    return {name, LossLaw::takeoff, c.value, c.low, c.high, angle_degrees, source};
+constexpr Fitting takeoff(std::string_view name, double angle, Coefficient c, Basis basis) {
+    return row(name, LossLaw::takeoff, angle, c, basis);
+}
+constexpr Fitting elbow(std::string_view name, double angle, Coefficient c, Basis basis) {
+    return row(name, LossLaw::elbow, angle, c, basis);
 }
 
-constexpr std::string_view duct_tables = "duct fitting tables";
-constexpr std::string_view flush_entry = "general tables: flush entry 0.50, projecting 0.85";
-constexpr std::string_view bevelled_entry = "general handbooks: bevelled entry";
-constexpr std::string_view from_mitred = "estimate from a mitred elbow";
-constexpr std::string_view from_vent_lengths = "equivalent lengths of kitchen-vent fittings";
+constexpr Basis duct_tables{"duct fitting tables", "read"};
+constexpr Basis flush_entry{"general tables: flush entry 0.50, projecting 0.85", "read"};
+constexpr Basis bevelled_entry{"general handbooks: bevelled entry", "memory"};
+constexpr Basis square_tee{"pipe-flow handbook, tee; as an entry flush 0.50, projecting 0.85", "read"};
+constexpr Basis slanting_tee{"pipe-flow handbook, slanting tee; as an entry bevelled", "read"};
+constexpr Basis from_mitred{"from a mitred elbow", "estimate"};
+constexpr Basis from_vent_lengths{"equivalent lengths of kitchen-vent fittings", "read"};
 
 constexpr std::array catalogue{
     // off the plenum
-    fixed("trunk start, square", {0.5, 0.4, 0.6}, "general tables: flush entry"),
+    fixed("trunk start, square", {0.5, 0.4, 0.6}, {"general tables: flush entry", "read"}),
     fixed("trunk start, flared", {0.2, 0.1, 0.3}, bevelled_entry),
     fixed("plenum collar, square", {0.6, 0.5, 0.85}, flush_entry),
-    fixed("plenum collar, flared", {0.15, 0.05, 0.25}, "general tables: bell-mouth"),
+    fixed("plenum collar, flared", {0.15, 0.05, 0.25}, {"general tables: bell-mouth", "read"}),
     // off the trunk
-    takeoff("side takeoff, straight", 90, {0.6, 0.5, 0.85}, flush_entry),
-    takeoff("side takeoff, 45 degree entry", 45, {0.2, 0.1, 0.3}, bevelled_entry),
-    takeoff("top takeoff", 90, {0.6, 0.5, 0.85}, flush_entry),
+    takeoff("side takeoff, straight", 90, {0.6, 0.5, 0.85}, square_tee),
+    takeoff("side takeoff, 45 degree entry", 45, {0.2, 0.1, 0.3}, slanting_tee),
+    takeoff("top takeoff", 90, {0.6, 0.5, 0.85}, square_tee),
+    takeoff("round wye, 45 degrees", 45, {0.2, 0.1, 0.3}, slanting_tee),
+    row("bullhead tee", LossLaw::split, 0, {1.3, 1.0, 2.0}, {"from a square elbow and a split", "estimate"}),
+    row("bullhead tee, vaned", LossLaw::split, 0, {0.5, 0.3, 0.7}, {"from a vaned elbow", "estimate"}),
     // along the trunk
+    fixed("straight past a takeoff", {0.02, 0.0, 0.1}, {"pipe-flow handbook, run of a tee", "derived"}),
     fixed("trunk reducer, tapered", {0.05, 0.04, 0.08}, duct_tables),
-    fixed("trunk reducer, abrupt", {0.26, 0.25, 0.5}, duct_tables),
+    row("trunk reducer, abrupt", LossLaw::reducer, 0, {0.26, 0.25, 0.5}, duct_tables),
+    row("trunk increaser, tapered", LossLaw::widening, 0, {0.28, 0.17, 0.45},
+        {"general tables: sides 20 degrees apart", "read"}),
     fixed("square trunk elbow", {1.25, 1.1, 1.7}, duct_tables),
     fixed("square trunk elbow, vaned", {0.35, 0.12, 0.4}, duct_tables),
     fixed("trunk elbow, radius", {0.21, 0.18, 0.3}, duct_tables),
+    fixed("trunk elbow, short radius", {0.44, 0.33, 0.6}, duct_tables),
+    fixed("trunk elbow, square throat", {1.2, 1.0, 1.5}, duct_tables),
     // round pipe
-    fixed("round elbow 90, smooth", {0.15, 0.11, 0.3}, duct_tables),
-    fixed("round elbow 90, adjustable", {0.45, 0.37, 0.6}, duct_tables),
-    fixed("round elbow 90, mitred", {1.2, 0.87, 1.35}, duct_tables),
-    fixed("round elbow 45, adjustable", {0.27, 0.17, 0.36}, duct_tables),
+    elbow("round elbow 90, smooth", 90, {0.15, 0.11, 0.3}, duct_tables),
+    elbow("round elbow 90, adjustable", 90, {0.45, 0.37, 0.6}, duct_tables),
+    elbow("round elbow 90, 3 pieces", 90, {0.42, 0.34, 0.54}, duct_tables),
+    elbow("round elbow 90, 5 pieces", 90, {0.33, 0.24, 0.46}, duct_tables),
+    row("round elbow 90, mitred", LossLaw::mitre, 90, {1.2, 0.87, 1.35}, duct_tables),
+    elbow("round elbow 45, adjustable", 45, {0.27, 0.17, 0.36}, duct_tables),
+    fixed("round offset", {0.5, 0.4, 0.7}, {"two bends of 45 degrees", "derived"}),
     fixed("damper, open", {0.04, 0.02, 0.2}, duct_tables),
+    row("damper, 20 degrees", LossLaw::damper, 20, {1.54, 1.0, 2.3}, {"general table, thin disc", "read"}),
+    fixed("flex bend 90, wide", {0.6, 0.4, 0.9}, {"flexible duct tests, taut bend", "memory"}),
+    fixed("flex bend 90, tight", {1.3, 0.9, 2.0}, {"flexible duct tests, tight or sagging", "memory"}),
     // wall stack
     fixed("stack elbow 90, easy way", {1.0, 0.8, 1.3}, duct_tables),
     fixed("stack elbow 90, flat way", {1.3, 1.1, 1.8}, duct_tables),
@@ -62,13 +86,17 @@ constexpr std::array catalogue{
     fixed("round-to-stack boot, 90", {0.9, 0.7, 1.3}, from_vent_lengths),
     fixed("stack-to-round, straight", {0.35, 0.2, 0.5}, from_vent_lengths),
     fixed("stackhead", {1.3, 1.0, 1.8}, from_mitred),
-    // behind the register
-    fixed("floor boot, straight up", {0.35, 0.2, 0.6}, "estimate from a transition"),
+    // behind the register, or without one
+    fixed("floor boot, straight up", {0.35, 0.2, 0.6}, {"from a transition", "estimate"}),
     fixed("floor boot, end entry", {1.2, 0.9, 1.8}, from_mitred),
-    fixed("ceiling box, top entry", {0.7, 0.4, 1.0}, "estimate from an abrupt expansion"),
-    fixed("ceiling box, side entry", {1.5, 1.0, 2.0}, "estimate from an abrupt expansion and a turn"),
+    fixed("ceiling box, top entry", {0.7, 0.4, 1.0}, {"from an abrupt expansion", "estimate"}),
+    fixed("ceiling box, side entry", {1.5, 1.0, 2.0}, {"from an abrupt expansion and a turn", "estimate"}),
+    fixed("open end", {1.0, 1.0, 1.0}, {"general tables: exit", "read"}),
+    fixed("wall cap with flap", {1.5, 1.0, 2.0}, from_vent_lengths),
     // return
     fixed("return grille into a box", {0.85, 0.5, 1.0}, flush_entry),
+    row("joins the trunk, straight", LossLaw::joining, 90, {1.0, 1.0, 1.0}, square_tee),
+    row("joins the trunk, 45 degrees", LossLaw::joining, 45, {1.0, 1.0, 1.0}, slanting_tee),
     fixed("square elbow into the drop", {1.25, 1.1, 1.7}, duct_tables),
     fixed("return drop into the cabinet", {1.3, 1.0, 1.8}, from_mitred),
     fixed("return drop into the cabinet, vaned", {0.35, 0.2, 0.5}, duct_tables),

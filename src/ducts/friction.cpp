@@ -119,14 +119,14 @@ units::FrictionRate friction(const Section& section, units::Airflow flow, const 
     const units::Length D = section.hydraulic_diameter;
     const double f_reynolds =
         f_times_reynolds(std::abs(reynolds(section, flow, air)), relative_roughness_of(section));
-    return f_reynolds / 2 * (air.viscosity * velocity / (D * D));
+    return section.compression * f_reynolds / 2 * (air.viscosity * velocity / (D * D));
 }
 
 units::Airflow airflow_at(const Section& section, units::FrictionRate rate, const loads::Air& air) {
     if (rate <= units::FrictionRate(0)) return units::Airflow(0);
     const units::Length D = section.hydraulic_diameter;
     const double f_reynolds_squared =
-        2 * (rate * air.density * (D * D * D)) / (air.viscosity * air.viscosity);
+        2 * (rate / section.compression * air.density * (D * D * D)) / (air.viscosity * air.viscosity);
     const double Re = reynolds_at(f_reynolds_squared, relative_roughness_of(section));
     return Re * air.viscosity / (air.density * D) * section.area;
 }

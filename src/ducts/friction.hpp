@@ -7,8 +7,9 @@
 //     smoothly and strictly with the flow
 //
 // Any Re from 0 (no drop) to 1e8; a flow the other way loses the other way. Relative roughness 0 to 0.06; a
-// rougher section counts as 0.06. Accuracy: the equation to 1e-12; the equation itself about 5 % against
-// measurement (general fluid mechanics).
+// rougher section counts as 0.06. A flexible duct that is not taut loses so many times as its section says.
+// Accuracy: the equation to 1e-12; the equation itself about 5 % against measurement (general fluid
+// mechanics).
 #pragma once
 
 #include "ducts/section.hpp"

@@ -10,16 +10,13 @@
 namespace ducts {
 namespace {
 
-// Fittings as length of pipe that loses as much at the duct's own friction. A duct with little air loses next
-// to nothing per length, and the takeoff it owes to a fast trunk would count for miles: no less than the
-// least sensible rate is taken.
+// Fittings as length of pipe that loses as much at the duct's own friction.
 PathPiece piece(const Side& side, const SystemSection& section, const loads::Air& air) {
     PathPiece piece;
     piece.duct = section.duct;
     piece.length = section.loss_factor * section.length;
     piece.fittings = section.loss_factor * fittings_loss(side, section, air);
-    piece.counted_at =
-        std::max(least_sensible_rate, friction(section.section, section.flow / air.density, air));
+    piece.counted_at = counting_rate(friction(section.section, section.flow / air.density, air));
     piece.equivalent = piece.fittings / piece.counted_at;
     return piece;
 }
@@ -52,6 +49,12 @@ units::Pressure device_loss(const house::Device& device, units::Airflow airflow)
 }
 
 }  // namespace
+
+// A duct with little air loses next to nothing per length, and the takeoff it owes to a fast trunk would
+// count for miles: no less than the least sensible rate is taken.
+units::FrictionRate counting_rate(units::FrictionRate of_the_duct) {
+    return std::max(least_sensible_rate, of_the_duct);
+}
 
 units::Length Path::total() const {
     units::Length sum;

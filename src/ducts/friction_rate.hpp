@@ -28,6 +28,9 @@ inline constexpr loads::Method friction_rate_method{"friction rate",
 inline constexpr units::FrictionRate least_sensible_rate{0.06 * 249.08891 / 30.48};
 inline constexpr units::FrictionRate most_sensible_rate{0.18 * 249.08891 / 30.48};
 
+// The friction by which the fittings of a duct of so much friction are turned into length.
+units::FrictionRate counting_rate(units::FrictionRate of_the_duct);
+
 struct PathPiece {
     int duct = -1;  // position in House::ducts; -1: a run to rooms not described
     units::Length length, equivalent;

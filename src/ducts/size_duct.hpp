@@ -6,6 +6,7 @@
 #pragma once
 
 #include "ducts/section.hpp"
+#include "ducts/stock_sizes.hpp"
 #include "house/shape.hpp"
 #include "loads/air.hpp"
 #include "loads/method.hpp"
@@ -17,10 +18,13 @@ inline constexpr loads::Method size_method{
     "duct size", "the smallest stock size whose airflow at the friction rate is enough",
     "equal friction, common practice; friction by Colebrook-White"};
 
-units::Length exact_diameter(units::Airflow flow, units::FrictionRate rate, const loads::Air& air);
-// The smallest stock round pipe that carries the flow at the rate and below the velocity limit; the largest
-// there is where none does.
-house::Round size_duct(units::Airflow flow, units::FrictionRate rate, units::Velocity limit,
-                       const loads::Air& air);
+// What a duct may lose per length and how fast its air may run.
+struct SizeLimits {
+    units::FrictionRate rate;
+    units::Velocity velocity;
+};
+// The smallest stock round pipe that carries the flow within both; the largest there is where none does.
+house::Round size_duct(units::Airflow flow, const SizeLimits& limits, const loads::Air& air,
+                       Stock stock = Stock::us);
 
 }  // namespace ducts

@@ -1,4 +1,7 @@
-// Sizes that a shop has on the shelf (common practice, North America), and how fast air may run in them.
+// Sizes that a shop has on the shelf, and how fast air may run in them.
+//
+// North America (common practice), or metric: round ducts by EN 1506 (read: Dutch ductwork quality manual),
+// no wall stacks. Registers and grilles are those of North America in both. Inside sizes; every list rises.
 #pragma once
 
 #include <span>
@@ -10,16 +13,34 @@
 
 namespace ducts {
 
-std::span<const house::Round> stock_round_pipes();            // 3 to 20 in, rising
-std::span<const house::Rectangular> stock_wall_stacks();      // 2-1/4 x 10 in ..., rising in what they carry
-std::span<const house::Rectangular> stock_floor_registers();  // rising in area
-std::span<const house::Rectangular> stock_wall_registers();   // rising in area
+enum class Stock { us, metric };
+
+std::span<const house::Round> stock_round_pipes(Stock stock = Stock::us);        // 3 to 20 in; 63 to 630 mm
+std::span<const house::Rectangular> stock_wall_stacks(Stock stock = Stock::us);  // 2-1/4 x 10 in ..., by what
+                                                                                 // they carry
+std::span<const house::Round> stock_flexible_ducts();                            // 4 to 20 in
+std::span<const house::Rectangular> stock_trunks();                              // 8 in deep, 8 to 30 wide
+std::span<const house::Rectangular> stock_floor_registers();                     // rising in area
+std::span<const house::Rectangular> stock_wall_registers();                      // rising in area
+std::span<const house::Rectangular> stock_return_grilles();                      // rising in area
+inline constexpr units::Length trunk_step{2 * units::unit::inch};                // from one width to the next
+
+struct StockFilter {
+    house::Rectangular face;
+    units::Length thickness;
+};
+std::span<const StockFilter> stock_filters();  // rising in area, the thin ones first
+
+// Share of the face of a register or grille that is open, and its honest range.
+struct FreeShare {
+    std::string_view what;
+    double value, low, high;
+    std::string_view source;  // and its mark
+};
+std::span<const FreeShare> free_shares();
 
 // Velocity above which a duct of this kind is heard (trade training material; residential).
 inline constexpr units::Velocity branch_velocity_limit{600 * units::unit::foot_per_minute};
 inline constexpr units::Velocity trunk_velocity_limit{900 * units::unit::foot_per_minute};
-
-// The smallest stock round pipe that is not smaller than `least`; the largest one where none is large enough.
-house::Round round_up(units::Length least);
 
 }  // namespace ducts

@@ -18,11 +18,13 @@ units::Pressure grille_loss(const house::House& house, const Side& return_side,
     bool described = false;
     for (const SystemSection& section : return_side) {
         if (section.outlet < 0) continue;
-        const auto& face = house.outlets[static_cast<std::size_t>(section.outlet)].face;
-        if (!face) continue;
+        const house::Outlet& grille = house.outlets[static_cast<std::size_t>(section.outlet)];
+        if (!grille.face) continue;
         described = true;
-        const units::Velocity speed = section.flow / return_air.density / (face->width * face->height);
-        worst = std::max(worst, grid_coefficient(usual_free_share) * velocity_pressure(speed, return_air));
+        const units::Area face = grille.face->width * grille.face->height;
+        const double free_share = grille.free_area ? *grille.free_area / face : usual_free_share;
+        const units::Velocity speed = section.flow / return_air.density / face;
+        worst = std::max(worst, grid_coefficient(free_share) * velocity_pressure(speed, return_air));
     }
     return described ? worst : house.grille_drop;
 }

@@ -64,6 +64,8 @@ enum class DefaultId {
     ground_temperature,
     slab_edge,
     slab_covering,
+    fitting_losses,
+    flex_stretch,
     summer_indoor,
     daily_range,
     north,

@@ -20,11 +20,7 @@ Round from_tape(units::Length around) {
     return {abs(diameter - whole) < 0.04 * diameter ? whole : diameter};
 }
 
-bool is_empty(const Shape& shape) {
-    if (const auto* round = std::get_if<Round>(&shape)) return round->diameter.si() <= 0;
-    const auto& rectangle = std::get<Rectangular>(shape);
-    return rectangle.width.si() <= 0 || rectangle.height.si() <= 0;
-}
+bool is_empty(const Shape& shape) { return narrowest_side(shape).si() <= 0; }
 
 std::optional<Shape> shape_of(Work& work, const SurveyDuct& written, const Duct& duct) {
     if (written.shape && written.around)
@@ -44,6 +40,26 @@ std::optional<Shape> shape_of(Work& work, const SurveyDuct& written, const Duct&
         work.ledger.blame_missing(written.place, "the shape of the duct " + duct.name,
                                   "shape = \"6 in\", \"8 x 16 in\", or { around = \"19 in\" }");
     return std::nullopt;
+}
+
+// A flexible duct pushed together to less than this was never measured.
+constexpr double least_stretch = 0.55;
+
+void add_make(Work& work, const SurveyDuct& written, Duct& duct) {
+    if (written.kind) duct.kind = written.kind->value;
+    const bool flexible = duct.kind == DuctKind::flex;
+    if (written.stretch && !flexible)
+        return work.ledger.blame(written.stretch->place, "the duct " + duct.name + " cannot be stretched",
+                                 "write kind = \"flex\", or leave stretch out");
+    if (written.stretch && written.stretch->value < least_stretch)
+        return work.ledger.blame(written.stretch->place,
+                                 "the duct " + duct.name + " is pushed together to less than 55 %",
+                                 "write what it is long as a share of its full length, as \"90 %\"");
+    if (!flexible) return;
+    if (duct.shape && !std::holds_alternative<Round>(*duct.shape))
+        work.ledger.blame(written.shape ? written.shape->place : written.place,
+                          "the flexible duct " + duct.name + " is not round", "write shape = \"6 in\"");
+    duct.stretch = work.ledger.or_default(written.stretch, DefaultId::flex_stretch, "the " + duct.name);
 }
 
 void add_fittings(Work& work, const SurveyDuct& written, Duct& duct) {
@@ -89,6 +105,7 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
         ledger.blame_missing(written.place, "the side of the duct " + duct.name,
                              "side = \"supply\", or \"return\"");
     duct.shape = shape_of(work, written, duct);
+    add_make(work, written, duct);
     duct.length = ledger.required(written.length, written.place, "the length of the duct " + duct.name,
                                   "length = \"17 ft\"");
     add_fittings(work, written, duct);
@@ -180,6 +197,10 @@ void build_ducts(Work& work) {
     if (!has_return)
         house.return_length =
             units::Length(work.ledger.take(DefaultId::return_length, "a return that is not described"));
+    const bool any_fitting =
+        house.other_rooms || std::any_of(house.ducts.begin(), house.ducts.end(),
+                                         [](const Duct& duct) { return !duct.fittings.empty(); });
+    if (any_fitting) house.fitting_losses = work.ledger.take(DefaultId::fitting_losses, "every fitting");
 }
 
 }  // namespace house

@@ -188,6 +188,8 @@ struct Duct {
     std::optional<DuctId> from;  // the duct it leaves (supply) or joins (return); empty: plenum or blower
     units::Length at;            // how far along that duct
     std::optional<Shape> shape;  // empty: to be sized
+    DuctKind kind = DuctKind::metal;
+    double stretch = 1;  // of a flexible duct, as a share of its full length
     units::Length length;
     std::vector<CatalogueName> fittings;
     std::optional<int> through;  // position in House::bays
@@ -218,8 +220,9 @@ struct Outlet {
     std::string name;
     DuctId duct;
     RoomId room;
-    std::optional<Rectangular> face;  // empty: to be chosen, or not looked at
-    std::optional<Mount> mount;       // empty: any
+    std::optional<Rectangular> face;       // empty: to be chosen, or not looked at
+    std::optional<units::Area> free_area;  // of the face of a return grille; empty: not known
+    std::optional<Mount> mount;            // empty: any
     Spot spot;
     State state = State::found;
 };
@@ -266,6 +269,7 @@ struct House {
     std::vector<Device> devices;                 // only those outside the maker's curve
     units::Pressure register_drop, grille_drop;  // at an outlet whose face is not described
     units::Length return_length;                 // total effective length where no return duct is described
+    double fitting_losses = 1;                   // against the table of fittings
     std::vector<Duct> ducts;
     std::vector<Outlet> outlets;
     std::vector<Bay> bays;

@@ -3,6 +3,7 @@
 
 #include "house/builders.hpp"
 #include "house/names.hpp"
+#include "units/write.hpp"
 
 namespace house {
 namespace {
@@ -45,6 +46,24 @@ void connect(Work& work, const SurveyOutlet& written, Outlet& outlet) {
                 true});
 }
 
+// A grille loses by the open share of its face; a register takes the usual drop.
+void add_free_area(Work& work, const SurveyOutlet& written, bool on_supply, Outlet& outlet) {
+    if (!written.free_area) return;
+    const Place place = written.free_area->place;
+    if (on_supply)
+        return work.ledger.blame(place, "the free area of the supply outlet " + outlet.name + " is not used",
+                                 "leave it out; that of a return grille is");
+    if (!outlet.face)
+        return work.ledger.blame(place, "the outlet " + outlet.name + " has a free area but no face",
+                                 "write its face too, as face = \"14 x 8 in\"");
+    const units::Area face = outlet.face->width * outlet.face->height;
+    if (written.free_area->value > face)
+        return work.ledger.blame(place, "the outlet " + outlet.name + " has more free area than face",
+                                 "its face is " + units::write(face, units::System::us).text() +
+                                     "; free is what is open between the bars");
+    outlet.free_area = written.free_area->value;
+}
+
 Outlet build_outlet(Work& work, const SurveyOutlet& written, int index) {
     Ledger& ledger = work.ledger;
     Outlet outlet;
@@ -68,6 +87,7 @@ Outlet build_outlet(Work& work, const SurveyOutlet& written, int index) {
     if (written.face) outlet.face = Rectangular{written.face->value.first, written.face->value.second};
     if (written.face && (written.face->value.first.si() <= 0 || written.face->value.second.si() <= 0))
         ledger.blame(written.face->place, "the outlet " + outlet.name + " has no face");
+    add_free_area(work, written, duct && duct->side == DuctSide::supply, outlet);
     if (written.mount) outlet.mount = written.mount->value;
     outlet.spot = spot_of(work, written, room);
     return outlet;

@@ -1,4 +1,4 @@
-// The cross section of a duct: round, or rectangular (a wall stack is a flat rectangle).
+// The cross section of a duct, inside: round, rectangular (a wall stack is a flat rectangle), or flat oval.
 #pragma once
 
 #include <variant>
@@ -16,6 +16,20 @@ struct Rectangular {
     units::Length height;  // as written second
     auto operator<=>(const Rectangular&) const = default;
 };
-using Shape = std::variant<Round, Rectangular>;
+struct FlatOval {
+    units::Length major;  // over the round ends
+    units::Length minor;  // no more than major
+    auto operator<=>(const FlatOval&) const = default;
+};
+using Shape = std::variant<Round, Rectangular, FlatOval>;
+
+struct NarrowestSide {
+    units::Length operator()(const Round& round) const { return round.diameter; }
+    units::Length operator()(const Rectangular& flat) const {
+        return flat.width < flat.height ? flat.width : flat.height;
+    }
+    units::Length operator()(const FlatOval& oval) const { return oval.minor; }
+};
+inline units::Length narrowest_side(const Shape& shape) { return std::visit(NarrowestSide{}, shape); }
 
 }  // namespace house

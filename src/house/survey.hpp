@@ -198,6 +198,8 @@ struct SurveyDuct {
     Maybe<DuctSide> side;
     Maybe<units::Length> at, length, around;
     Maybe<Shape> shape;
+    Maybe<DuctKind> kind;
+    Maybe<double> stretch;  // of a flexible duct, as a share of its full length
     std::vector<Given<std::string>> fittings;
     Maybe<Turns> turns;
     Maybe<Space> runs_in;
@@ -211,6 +213,7 @@ struct SurveyOutlet {
     Place place;
     Maybe<std::string> name, duct, room;
     Maybe<Two> face;
+    Maybe<units::Area> free_area;  // of the face, of a return grille
     Maybe<Mount> mount;
     Maybe<std::string> under;  // place = { under = "north window" }
     Maybe<WallSide> wall;      // place = { wall = "north", centre = "3 ft 9 in" }

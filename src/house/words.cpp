@@ -8,6 +8,13 @@ constexpr Word<WallSide> wall_sides[] = {{"north", WallSide::north},
                                          {"south", WallSide::south},
                                          {"west", WallSide::west}};
 constexpr Word<DuctSide> duct_sides[] = {{"supply", DuctSide::supply}, {"return", DuctSide::return_side}};
+constexpr Word<DuctKind> duct_kinds[] = {{"metal", DuctKind::metal},
+                                         {"flex", DuctKind::flex},
+                                         {"lined", DuctKind::lined},
+                                         {"plastic", DuctKind::plastic},
+                                         {"panned joist", DuctKind::panned_joist},
+                                         {"stud bay", DuctKind::stud_bay},
+                                         {"masonry", DuctKind::masonry}};
 constexpr Word<State> states[] = {
     {"found", State::found}, {"new", State::added}, {"removed", State::removed}};
 constexpr Word<Frame> frames[] = {{"balloon", Frame::balloon}, {"platform", Frame::platform}};
@@ -52,6 +59,10 @@ std::span<const Word<WallSide>> words<WallSide>() {
 template <>
 std::span<const Word<DuctSide>> words<DuctSide>() {
     return duct_sides;
+}
+template <>
+std::span<const Word<DuctKind>> words<DuctKind>() {
+    return duct_kinds;
 }
 template <>
 std::span<const Word<State>> words<State>() {

@@ -9,6 +9,9 @@ namespace house {
 
 enum class WallSide { north, east, south, west };
 enum class DuctSide { supply, return_side };
+// What a duct is made of, as its air feels it; panned_joist and stud_bay: framing closed with sheet metal or
+// board.
+enum class DuctKind { metal, flex, lined, plastic, panned_joist, stud_bay, masonry };
 enum class State { found, added, removed };  // the sheet says found, new, removed
 enum class Frame { balloon, platform };
 enum class HeaterKind { furnace, heat_pump, electric, unknown };
@@ -44,6 +47,8 @@ template <>
 std::span<const Word<WallSide>> words<WallSide>();
 template <>
 std::span<const Word<DuctSide>> words<DuctSide>();
+template <>
+std::span<const Word<DuctKind>> words<DuctKind>();
 template <>
 std::span<const Word<State>> words<State>();
 template <>

@@ -52,7 +52,7 @@ Asked asked(const BranchTrial& trial, std::string choice) {
 // The same question of another house: the size stays, and then what would be chosen there.
 std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet,
                                const BranchSizing& sizing) {
-    const BranchSetting setting = branch_setting(house, outlet);
+    const BranchSetting setting = branch_setting(house, outlet, sizing.setting.stock);
     const std::optional<house::Shape> kept =
         sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
     const BranchTrial trial = try_size(house, setting, kept);
@@ -66,7 +66,7 @@ std::optional<AtHouseTemperature> at_house_temperature(const house::House& house
     const house::RoomId room = sizing.setting.asked.room;
     const std::optional<house::House> changed = with_room_as_the_house(house, room);
     if (!sizing.to_size || !changed) return std::nullopt;
-    const BranchSetting setting = branch_setting(*changed, outlet);
+    const BranchSetting setting = branch_setting(*changed, outlet, sizing.setting.stock);
     const BranchTrial choice =
         choose_pipe(*changed, setting, try_size(*changed, setting, sizing.choice().pipe));
     // The wanted temperature with the smaller pipe: what the room then loses beyond what its air brings.
@@ -89,13 +89,13 @@ std::optional<units::Power> loss_as_found(const house::Survey& survey, house::Ro
 
 }  // namespace
 
-BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name) {
+BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name, ducts::Stock stock) {
     BranchAnswer answer;
     house::Built built = house::build(survey, {}, house::Stage::planned);
     const house::Outlet& outlet =
         outlet_name.empty() ? only_new_outlet(built.house) : outlet_named(built.house, outlet_name);
     answer.outlet = outlet;
-    answer.sizing = size_branch(built.house, outlet.id);
+    answer.sizing = size_branch(built.house, outlet.id, stock);
     answer.passage = branch_passage(built.house, answer.sizing);
     if (answer.passage) {
         add_largest_that_passes(built.house, answer.sizing, *answer.passage);

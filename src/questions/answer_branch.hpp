@@ -40,6 +40,7 @@ struct BranchAnswer {
 
 // The outlet asked for by name, or the only new supply outlet. Throws house::CannotAnswer where there is none
 // or more than one, or no such name. The survey must be free of mistakes (questions/check_sheet).
-BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name = {});
+BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name = {},
+                           ducts::Stock stock = ducts::Stock::us);
 
 }  // namespace questions

@@ -1,6 +1,7 @@
 #include "questions/size_branch.hpp"
 
 #include <algorithm>
+#include <span>
 
 #include "ducts/friction.hpp"
 #include "ducts/plenum.hpp"
@@ -92,8 +93,7 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
     return tried;
 }
 
-std::size_t place_in_stock(const house::Round& pipe) {
-    const auto stock = ducts::stock_round_pipes();
+std::size_t place_in_stock(std::span<const house::Round> stock, const house::Round& pipe) {
     std::size_t i = 0;
     while (i + 1 < stock.size() && stock[i] < pipe) ++i;
     return i;
@@ -110,7 +110,7 @@ bool has_unsized_way(const house::House& house, const house::Outlet& outlet) {
 // The flattest stack that holds the room, to offer beside the pipes.
 std::optional<BranchTrial> stack_beside(const house::House& house, const BranchSetting& setting) {
     std::optional<BranchTrial> last;
-    for (const house::Rectangular& stack : ducts::stock_wall_stacks()) {
+    for (const house::Rectangular& stack : ducts::stock_wall_stacks(setting.stock)) {
         last = try_size(house, setting, house::Shape(stack));
         if (last->holds()) return last;
     }
@@ -123,8 +123,9 @@ units::Airflow BranchTrial::margin() const {
     return needs ? carries - needs->airflow : -(carries + units::unit::cfm);
 }
 
-BranchSetting branch_setting(const house::House& house, house::OutletId outlet) {
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet, ducts::Stock stock) {
     BranchSetting setting;
+    setting.stock = stock;
     setting.outlet = position_of(house, outlet);
     const house::RoomId room = house.outlets[static_cast<std::size_t>(setting.outlet)].room;
     setting.loss = loads::house_heat_loss(house);
@@ -151,11 +152,11 @@ BranchTrial try_size(const house::House& house, const BranchSetting& setting,
 }
 
 BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting, BranchTrial tried) {
-    const auto stock = ducts::stock_round_pipes();
-    const std::size_t largest = place_in_stock(largest_branch);
+    const auto stock = ducts::stock_round_pipes(setting.stock);
+    const std::size_t largest = place_in_stock(stock, largest_branch);
     if (!std::holds_alternative<house::Round>(tried.pipe))
         tried = try_size(house, setting, house::Shape(first_try));
-    std::size_t i = place_in_stock(std::get<house::Round>(tried.pipe));
+    std::size_t i = place_in_stock(stock, std::get<house::Round>(tried.pipe));
     while (!tried.holds() && i < largest) tried = try_size(house, setting, house::Shape(stock[++i]));
     while (tried.holds() && i > 0) {
         const BranchTrial smaller = try_size(house, setting, house::Shape(stock[i - 1]));
@@ -166,20 +167,21 @@ BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting,
     return tried;
 }
 
-BranchSizing size_branch(const house::House& house, house::OutletId outlet) {
+BranchSizing size_branch(const house::House& house, house::OutletId outlet, ducts::Stock shelf) {
     BranchSizing sizing;
-    sizing.setting = branch_setting(house, outlet);
+    sizing.setting = branch_setting(house, outlet, shelf);
     const BranchSetting& setting = sizing.setting;
     sizing.to_size = setting.to_size;
     if (sizing.to_size) {
+        const auto stock = ducts::stock_round_pipes(setting.stock);
         const BranchTrial guess = try_size(house, setting, house::Shape(first_try));
         const units::Airflow wanted = guess.needs ? guess.needs->airflow : guess.carries;
         const house::Round near =
-            std::min(ducts::size_duct(wanted, guess.rate, ducts::branch_velocity_limit, setting.supply_air),
-                     largest_branch);
+            std::min(ducts::size_duct(wanted, {guess.rate, ducts::branch_velocity_limit}, setting.supply_air,
+                                      setting.stock),
+                     stock[place_in_stock(stock, largest_branch)]);
         const BranchTrial choice = choose_pipe(house, setting, try_size(house, setting, house::Shape(near)));
-        const auto stock = ducts::stock_round_pipes();
-        const std::size_t at = place_in_stock(std::get<house::Round>(choice.pipe));
+        const std::size_t at = place_in_stock(stock, std::get<house::Round>(choice.pipe));
         for (std::size_t i = at < 2 ? 0 : at - 2; i <= std::min(at + 1, stock.size() - 1); ++i)
             sizing.trials.push_back(try_size(house, setting, house::Shape(stock[i])));
         sizing.chosen = std::min<std::size_t>(at, 2);

@@ -14,6 +14,7 @@
 
 #include "ducts/airflow_that_holds.hpp"
 #include "ducts/friction_rate.hpp"
+#include "ducts/stock_sizes.hpp"
 #include "house/house.hpp"
 #include "loads/heater.hpp"
 #include "loads/room_heat_loss.hpp"
@@ -31,9 +32,10 @@ struct BranchSetting {
     ducts::Supply supply;
     loads::Air supply_air, return_air;
     ducts::DesignFlows flows;
-    ducts::DuctSystem system;  // at these flows; ducts to be sized have a shape on trial
-    std::vector<int> way;      // of the outlet's air, positions in system.supply
-    bool to_size = true;       // false: the sheet gives every shape on the way
+    ducts::DuctSystem system;               // at these flows; ducts to be sized have a shape on trial
+    std::vector<int> way;                   // of the outlet's air, positions in system.supply
+    bool to_size = true;                    // false: the sheet gives every shape on the way
+    ducts::Stock stock = ducts::Stock::us;  // what the shop has
 };
 
 // One size tried.
@@ -65,10 +67,12 @@ struct BranchSizing {
 // The choice, as a word, where no stock pipe holds the room.
 inline constexpr std::string_view no_pipe_holds = "none";
 
-BranchSetting branch_setting(const house::House& house, house::OutletId outlet);
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet,
+                             ducts::Stock stock = ducts::Stock::us);
 BranchTrial try_size(const house::House& house, const BranchSetting& setting,
                      const std::optional<house::Shape>& pipe);
-BranchSizing size_branch(const house::House& house, house::OutletId outlet);
+BranchSizing size_branch(const house::House& house, house::OutletId outlet,
+                         ducts::Stock stock = ducts::Stock::us);
 // Makes another trial the choice.
 void choose(const house::House& house, BranchSizing& sizing, std::size_t trial);
 

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include "ducts/crowded_fittings.hpp"
+#include "ducts/section.hpp"
 #include "report/branch_parts.hpp"
 #include "report/closing_sum.hpp"
 #include "report/counting_units.hpp"
@@ -115,6 +117,21 @@ Note friction_rate_note(const BranchView& view) {
     for (const std::string& more : {advice(view), beyond_the_rise(view)})
         if (!more.empty()) note.lines.push_back(more);
     return note;
+}
+
+Note close_fittings_note(const BranchView& view) {
+    std::vector<std::string> crowded;
+    for (const house::Duct* duct : new_ducts(view)) {
+        const ducts::Section section = ducts::section_of(duct->shape ? *duct->shape : view.choice().pipe);
+        if (ducts::stand_close(section, duct->length, static_cast<int>(duct->fittings.size())))
+            crowded.push_back("the " + duct->name);
+    }
+    if (crowded.empty()) return {};
+    return {
+        "fittings",
+        {fmt::format("those of {} stand less than {:.0f} pipe widths apart on the mean; they are counted in "
+                     "full, and may lose more or less than that: keep a straight piece between them",
+                     listed(crowded), ducts::far_apart_diameters)}};
 }
 
 }  // namespace report

@@ -127,6 +127,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         friction_rate_note(view),
                                         bay_note(view),
                                         wrap_note(view),
+                                        close_fittings_note(view),
                                         summer_note(view),
                                         which_air(view),
                                         assumed,

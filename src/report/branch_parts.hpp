@@ -36,6 +36,7 @@ std::vector<std::string> what_would_help(const BranchView& view);
 Table branch_table(const BranchView& view);       // branch_table.cpp
 Note why_it_needs(const BranchView& view);        // branch_need.cpp
 Note friction_rate_note(const BranchView& view);  // branch_friction_rate.cpp
+Note close_fittings_note(const BranchView& view);  // likewise; empty where they stand apart
 Note bay_note(const BranchView& view);            // branch_bay.cpp
 std::string blocked_sentence(const BranchView& view);
 Note wrap_note(const BranchView& view);     // branch_wrap.cpp

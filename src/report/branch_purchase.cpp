@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "ducts/fittings.hpp"
 #include "ducts/section.hpp"
 #include "ducts/stock_sizes.hpp"
 #include "report/branch_parts.hpp"
@@ -26,6 +27,13 @@ const house::Shape& shape_of(const BranchView& view, const house::Duct& duct) {
     return duct.shape ? *duct.shape : view.choice().pipe;
 }
 
+// A length or a coefficient is nothing to buy.
+bool is_of_the_sheet(const house::CatalogueName& name) {
+    const auto found = ducts::look_up_fitting(name);
+    const auto* fitting = std::get_if<ducts::Fitting>(&found);
+    return fitting && fitting->of_the_sheet();
+}
+
 bool is_counted_turn(std::string_view name) { return name == "square turn" || name == "rounded turn"; }
 
 bool any_names(const std::vector<Part>& parts, std::initializer_list<std::string_view> words) {
@@ -40,7 +48,7 @@ std::vector<Pipe> pipes_of(const BranchView& view) {
     std::vector<Pipe> pipes;
     for (const house::Duct* duct : new_ducts(view)) {
         if (duct->length.si() <= 0) continue;
-        const std::string words = duct_words(shape_of(view, *duct), view.system);
+        const std::string words = duct_words(shape_of(view, *duct), duct->kind, view.system);
         const auto same =
             std::find_if(pipes.begin(), pipes.end(), [&](const Pipe& p) { return p.words == words; });
         if (same == pipes.end())
@@ -56,6 +64,7 @@ std::vector<Part> fittings_of(const BranchView& view) {
     for (const house::Duct* duct : new_ducts(view)) {
         const std::string size = shape_text(shape_of(view, *duct), view.system);
         for (const house::CatalogueName& fitting : duct->fittings) {
+            if (is_of_the_sheet(fitting)) continue;
             const auto same = std::find_if(parts.begin(), parts.end(), [&](const Part& p) {
                 return p.name == fitting.text && p.size == size;
             });

@@ -68,11 +68,12 @@ struct Flowing {
     units::Velocity speed() const { return airflow / section.area; }
 };
 
-Flowing flowing(const questions::BranchSizing& sizing) {
+Flowing flowing(const questions::BranchSizing& sizing, const house::House& house, house::DuctId outlet) {
     const questions::BranchTrial& choice = sizing.choice();
     const ducts::Supply& supply = sizing.setting.supply;
     Flowing flow;
-    flow.section = ducts::section_of(choice.pipe);
+    const house::Duct& end = *house.duct(outlet);
+    flow.section = ducts::section_of(choice.pipe, end.kind, end.stretch);
     flow.air = loads::air_at(choice.needs ? choice.needs->arrival : supply.temperature, supply.pressure);
     flow.airflow = choice.carries;
     flow.re = ducts::reynolds(flow.section, flow.airflow, flow.air);
@@ -104,8 +105,10 @@ void add_friction_factor(std::vector<Step>& steps, const Flowing& flow, System s
 
 // In us from pounds and feet: 2 x 32.174 turns density and speed into a pressure, 5.20233 lb/ft2 are 1 in.wc.
 Worked darcy_weisbach(const Flowing& flow, System system) {
-    const Worked f_over_D = printed_to(flow.f, 5) / in_sum(flow.section.hydraulic_diameter, system);
+    const Worked plain_f_over_D = printed_to(flow.f, 5) / in_sum(flow.section.hydraulic_diameter, system);
     const Worked density = in_sum(flow.air.density, system), speed = in_sum(flow.speed(), system);
+    const bool taut = flow.section.compression <= 1;
+    const Worked f_over_D = taut ? plain_f_over_D : printed_to(flow.section.compression, 5) * plain_f_over_D;
     if (system == System::si) return f_over_D * density * squared(speed) / given(2, "2");
     return f_over_D * density * squared(speed / given(60, "60")) /
            (given(2, "2") * given(9.80665 / 0.3048, "32.174049") *
@@ -142,7 +145,7 @@ void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& 
 
 void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, System system) {
     if (answer.sizing.choice().carries.si() <= 0) return;
-    const Flowing flow = flowing(answer.sizing);
+    const Flowing flow = flowing(answer.sizing, answer.house, answer.outlet.duct);
     const std::string pipe = duct_words(answer.sizing.choice().pipe, system);
     const Worked airflow = in_sum(flow.airflow, system);
     const Worked cubic = system == System::us ? airflow : airflow / given(1000, "1000");

@@ -52,13 +52,24 @@ std::string shape_text(const house::Shape& shape, units::System system) {
     const std::string unit = system == units::System::us ? " in" : " mm";
     if (const auto* round = std::get_if<house::Round>(&shape))
         return unbroken(side(round->diameter, system) + unit);
+    if (const auto* oval = std::get_if<house::FlatOval>(&shape))
+        return unbroken(side(oval->minor, system) + " x " + side(oval->major, system) + unit + " oval");
     const auto& flat = std::get<house::Rectangular>(shape);
     return unbroken(side(flat.width, system) + " x " + side(flat.height, system) + unit);
 }
 
 std::string duct_words(const house::Shape& shape, units::System system) {
     const bool round = std::holds_alternative<house::Round>(shape);
-    return shape_text(shape, system) + (round ? " round pipe" : " stack");
+    const bool flat = std::holds_alternative<house::Rectangular>(shape);
+    return shape_text(shape, system) + (round ? " round pipe" : flat ? " stack" : " pipe");
+}
+
+std::string duct_words(const house::Shape& shape, house::DuctKind kind, units::System system) {
+    const bool plain = kind == house::DuctKind::metal ||
+                       (kind == house::DuctKind::flex && !std::holds_alternative<house::Round>(shape));
+    if (plain) return duct_words(shape, system);
+    if (kind == house::DuctKind::flex) return shape_text(shape, system) + " flexible duct";
+    return shape_text(shape, system) + " " + std::string(house::word(kind)) + " duct";
 }
 
 // Heaters come in steps; 50 W is as fine as anyone buys.

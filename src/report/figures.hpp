@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "house/shape.hpp"
+#include "house/words.hpp"
 #include "questions/verdict.hpp"
 #include "units/write.hpp"
 
@@ -38,10 +39,11 @@ std::string percent(double share);  // "62 %"
 
 std::string shape_text(const house::Shape& shape, units::System system);  // "6 in", "3-1/4 x 10 in"
 std::string duct_words(const house::Shape& shape, units::System system);  // "6 in round pipe"
-std::string heater_size(units::Power power);                              // "250 W", of an electric heater
-std::string with_article(const std::string& noun);                        // "an 8 in round pipe"
-std::string listed(const std::vector<std::string>& items);                // "a, b and c"
-std::string counted(std::size_t count, std::string_view noun);            // "1 duct", "3 ducts"
+std::string duct_words(const house::Shape& shape, house::DuctKind kind, units::System system);
+std::string heater_size(units::Power power);                    // "250 W", of an electric heater
+std::string with_article(const std::string& noun);              // "an 8 in round pipe"
+std::string listed(const std::vector<std::string>& items);      // "a, b and c"
+std::string counted(std::size_t count, std::string_view noun);  // "1 duct", "3 ducts"
 std::string capitalised(std::string sentence);
 
 }  // namespace report

@@ -11,6 +11,7 @@
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
 #include "questions/check_sheet.hpp"
+#include "questions/list_fittings.hpp"
 
 namespace report {
 
@@ -18,6 +19,7 @@ std::string branch_json(const questions::BranchAnswer& answer);
 std::string loads_json(const questions::LoadsAnswer& answer);
 // Of any question that has no answer: why, and where in the sheet (line 0: nowhere in particular).
 std::string no_answer_json(const std::string& why, house::Place place);
+std::string fittings_json(const questions::FittingsAnswer& answer);
 // What `start` wrote, and where.
 std::string start_json(const std::string& file);
 // With mistakes too: a wrong sheet is an answer of this question.

@@ -14,6 +14,8 @@ using Json = nlohmann::ordered_json;
 Json shape_of(const house::Shape& shape) {
     if (const auto* round = std::get_if<house::Round>(&shape))
         return {{"kind", "round"}, {"diameter_m", si(round->diameter)}};
+    if (const auto* oval = std::get_if<house::FlatOval>(&shape))
+        return {{"kind", "flat oval"}, {"width_m", si(oval->major)}, {"height_m", si(oval->minor)}};
     const auto& flat = std::get<house::Rectangular>(shape);
     return {{"kind", "rectangular"}, {"width_m", si(flat.width)}, {"height_m", si(flat.height)}};
 }

@@ -11,7 +11,7 @@ struct Point {
     double x = 0, y = 0;  // m, from the first side and from the top
 };
 
-// Half the sizes of a duct about its middle: a circle, or a rectangle with square corners.
+// Half the sizes of a duct about its middle: with square corners, or with round ends (a circle, a flat oval).
 struct Body {
     double half_width = 0, half_height = 0;
     bool round = false;
@@ -20,6 +20,8 @@ struct Body {
 Body body_of(const house::Shape& shape) {
     if (const auto* round = std::get_if<house::Round>(&shape))
         return {round->diameter.si() / 2, round->diameter.si() / 2, true};
+    if (const auto* oval = std::get_if<house::FlatOval>(&shape))
+        return {oval->major.si() / 2, oval->minor.si() / 2, true};
     const auto& flat = std::get<house::Rectangular>(shape);
     return {flat.width.si() / 2, flat.height.si() / 2, false};
 }
@@ -42,7 +44,11 @@ double distance(const Body& duct, Point middle, const Obstacle& pipe) {
     const double dy = std::max({0.0, pipe.high - middle.y, middle.y - pipe.low});
     if (pipe.across) return dy - duct.half_height - pipe.radius;
     const double dx = std::abs(middle.x - pipe.x);
-    if (duct.round) return std::hypot(dx, dy) - duct.half_width - pipe.radius;
+    if (duct.round) {
+        const double end = std::min(duct.half_width, duct.half_height);  // radius of the round ends
+        return std::hypot(std::max(0.0, dx - (duct.half_width - end)), std::max(0.0, dy - (duct.half_height - end))) -
+               end - pipe.radius;
+    }
     const double beside = dx - duct.half_width, above = dy - duct.half_height;
     // Beyond a face the way to the pipe's line is straight, beyond a corner it is aslant, within both it is
     // negative.
@@ -176,6 +182,8 @@ house::Shape outside(const house::Shape& shape, units::Resistance wrap) {
     constexpr units::Length a_side_for_r6{2 * units::unit::inch};
     const units::Length more = seam + 2 * (wrap / (6 * units::unit::r_value_us)) * a_side_for_r6;
     if (const auto* round = std::get_if<house::Round>(&shape)) return house::Round{round->diameter + more};
+    if (const auto* oval = std::get_if<house::FlatOval>(&shape))
+        return house::FlatOval{oval->major + more, oval->minor + more};
     const auto& flat = std::get<house::Rectangular>(shape);
     return house::Rectangular{flat.width + more, flat.height + more};
 }
@@ -183,7 +191,8 @@ house::Shape outside(const house::Shape& shape, units::Resistance wrap) {
 units::Length spare(const house::Bay& bay, const house::Shape& taken_up) {
     const Body duct = body_of(taken_up);
     double most = spare_lying_so(bay, duct);
-    if (!duct.round) most = std::max(most, spare_lying_so(bay, {duct.half_height, duct.half_width, false}));
+    const Body turned{duct.half_height, duct.half_width, duct.round};
+    if (duct.half_width != duct.half_height) most = std::max(most, spare_lying_so(bay, turned));
     return units::Length(most);
 }
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "house/place.hpp"
+#include "house/shape.hpp"
 #include "sheet/value.hpp"
 #include "units/quantity.hpp"
 #include "units/read.hpp"
@@ -64,6 +65,7 @@ void blame_not_quoted(const Value& value, std::string_view with_unit, std::strin
 bool sign_is_right(const Value& value, double number, Sign sign);
 
 inline double plain(units::Angle turn) { return turn.degrees; }
+inline double plain(const house::Shape& shape) { return house::narrowest_side(shape).si(); }
 inline double plain(double number) { return number; }
 template <class Q>
 double plain(Q quantity) {

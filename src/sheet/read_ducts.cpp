@@ -1,8 +1,11 @@
 // The ducts: one run each, by name.
 #include "sheet/parts.hpp"
+#include "sheet/shape_text.hpp"
 
 namespace sheet {
 namespace {
+
+constexpr Kind<house::Shape> duct_shape{read_shape_text, "shapes", "{} in", "6 in", Sign::positive};
 
 void read_around(const Value& value, house::SurveyDuct& duct) {
     const std::string owner = "'shape' of " + std::string(value.owner);
@@ -12,24 +15,11 @@ void read_around(const Value& value, house::SurveyDuct& duct) {
     table.finish();
 }
 
-// No unit is spelled with an x: where one stands, two lengths were meant.
-bool has_two_sides(std::string_view text) {
-    return text.find_first_of("xX*") != std::string_view::npos ||
-           text.find("\u00D7") != std::string_view::npos;
-}
-
 void read_shape(TableReader& table, house::SurveyDuct& duct) {
     const auto value = table.value("shape");
     if (!value) return;
     if (std::holds_alternative<Table>(value->node->value)) return read_around(*value, duct);
-    if (value->plain_text() != nullptr && has_two_sides(*value->plain_text())) {
-        if (const auto sides = read_sides(*value)) {
-            duct.shape = house::Given<house::Shape>{
-                house::Rectangular{sides->value.first, sides->value.second}, sides->place};
-        }
-    } else if (const auto diameter = read_quantity(*value, thickness)) {
-        duct.shape = house::Given<house::Shape>{house::Round{diameter->value}, diameter->place};
-    }
+    duct.shape = read_quantity(*value, duct_shape);
 }
 
 house::SurveyDuct read_duct(TableReader& table) {
@@ -41,6 +31,8 @@ house::SurveyDuct read_duct(TableReader& table) {
     duct.to = table.text("to", "\"blower\"");
     duct.at = table.quantity("at", distance);
     read_shape(table, duct);
+    duct.kind = table.one_of<house::DuctKind>("kind");
+    duct.stretch = table.quantity("stretch", efficiency);
     duct.length = table.quantity("length", distance);
     duct.fittings = table.texts("fittings", "\"stackhead\"");
     duct.turns = read_turns(table, "turns");

@@ -31,6 +31,7 @@ house::SurveyOutlet read_outlet(TableReader& table) {
     outlet.duct = table.text("duct", "\"main trunk\"");
     outlet.room = table.text("room", "\"bath\"");
     if (const auto face = table.value("face")) outlet.face = read_sides(*face);
+    outlet.free_area = table.quantity("free_area", area);
     outlet.mount = table.one_of<house::Mount>("mount");
     read_where(table, outlet);
     outlet.state = table.one_of<house::State>("state");

@@ -76,6 +76,7 @@ TEST(Commands, HelpOfEachHasAnExample) {
         EXPECT_EQ(ran.status, 0) << command;
         EXPECT_THAT(ran.out, HasSubstr("sillflow " + command + " house.toml")) << command;
     }
+    EXPECT_THAT(run("fittings --help").out, HasSubstr("sillflow fittings --size"));
     EXPECT_EQ(run("--version").status, 0);
 }
 
@@ -151,6 +152,43 @@ TEST(Commands, RoomThatIsNotThere) {
     EXPECT_EQ(run("branch " + bath + " --room bath").status, 2);
 }
 
+TEST(Commands, FittingsAreListedAtASizeAndFlow) {
+    const Ran usual = run("fittings");
+    EXPECT_EQ(usual.status, 0) << usual.err;
+    EXPECT_THAT(usual.out, HasSubstr("each in a 6 in pipe with 100 cfm"));
+    EXPECT_THAT(usual.out, HasSubstr("top takeoff"));
+    EXPECT_EQ(run("fittings --size '6 in' --flow '100 cfm' --trunk '8 x 16 in' --trunk-flow '700 cfm'").out,
+              usual.out);
+    const Ran stack = run("fittings --size '3-1/4 x 10 in' --flow '60 cfm'");
+    EXPECT_THAT(stack.out, HasSubstr("carries as a 6.0 in pipe"));
+    EXPECT_THAT(stack.out, HasSubstr("here the length is that at 0.060 in.wc/100 ft"));
+    const Ran si = run("fittings --units si");
+    EXPECT_THAT(si.out, HasSubstr("loses, Pa"));
+    EXPECT_THAT(si.out, Not(HasSubstr("cfm")));
+    EXPECT_EQ(run("fittings --json").out, run("fittings --json --units si").out);
+}
+
+TEST(Commands, FittingsOfNoHouseAreRefused) {
+    for (const std::string& words : std::vector<std::string>{
+             "fittings --size 6", "fittings --size ''", "fittings --size '0 in'", "fittings --size '60 ft'",
+             "fittings --flow '100 in'", "fittings --flow '0 cfm'", "fittings --flow '900 cfm'",
+             "fittings --trunk 'big'", "fittings house.toml"}) {
+        const Ran ran = run(words);
+        EXPECT_EQ(ran.status, 2) << words;
+        EXPECT_EQ(ran.out, "") << words;
+        EXPECT_THAT(ran.err, testing::StartsWith("sillflow: ")) << words;
+    }
+}
+
+TEST(Commands, MetricStockIsSizedFromTheMetricShelf) {
+    const Ran metric = run("branch " + bath + " --stock metric --units si");
+    EXPECT_EQ(metric.status, 0) << metric.err;
+    EXPECT_THAT(metric.out, HasSubstr("> 160 mm"));
+    EXPECT_THAT(metric.out, Not(HasSubstr("178 mm")));
+    EXPECT_EQ(run("branch " + bath + " --stock us").out, run("branch " + bath).out);
+    EXPECT_EQ(run("branch " + bath + " --stock imperial").status, 2);
+}
+
 TEST(Commands, FullDiskIsSaid) {
     if (!std::filesystem::exists("/dev/full")) return;
     const Scratch scratch;
@@ -167,8 +205,9 @@ TEST(Commands, NoColourWithoutATerminal) {
 }
 
 TEST(Commands, NoLineIsLongerThan100Columns) {
-    for (const std::string& words : std::vector<std::string>{"branch --show-work --all-assumptions " + bath,
-                                                             "loads --show-work " + bath, "check " + bath}) {
+    for (const std::string& words :
+         std::vector<std::string>{"branch --show-work --all-assumptions " + bath, "loads --show-work " + bath,
+                                  "check " + bath, "fittings", "fittings --units si"}) {
         std::istringstream lines(run(words).out);
         for (std::string line; std::getline(lines, line);)
             EXPECT_LE(line.size(), 104u) << line;  // some signs are two bytes

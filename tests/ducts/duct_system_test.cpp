@@ -88,10 +88,23 @@ TEST(DuctSystem, fittings_sit_on_the_first_section_of_their_duct) {
     const Side supply = system_of(house).supply;
     const std::vector<int> way = way_to(supply, house, 1);
     ASSERT_EQ(at(supply, way[0]).fittings.size(), 1u);
-    EXPECT_EQ(at(supply, way[0]).fittings[0]->name, "trunk start, square");
+    EXPECT_EQ(at(supply, way[0]).fittings[0].name, "trunk start, square");
     EXPECT_TRUE(at(supply, way[1]).fittings.empty());
     ASSERT_EQ(at(supply, way[2]).fittings.size(), 1u);
-    EXPECT_EQ(at(supply, way[2]).fittings[0]->name, "side takeoff, 45 degree entry");
+    EXPECT_EQ(at(supply, way[2]).fittings[0].name, "side takeoff, 45 degree entry");
+}
+
+TEST(DuctSystem, a_takeoff_on_the_return_side_joins) {
+    house::House house;
+    house.fitting_losses = 1.2;
+    const int trunk = add_return(house, trunk_shape, 20);
+    add_outlet(house, add_branch(house, trunk, 5, six_inch, 8, {"side takeoff, straight", "C 0.4"}));
+    add_outlet(house, trunk);
+    const Side side = system_of(house).return_side;
+    const SystemSection& branch = at(side, way_to(side, house, 0).back());
+    EXPECT_EQ(branch.fittings.at(0).law, LossLaw::joining);
+    EXPECT_EQ(branch.fittings.at(0).factor, 1.2);
+    EXPECT_EQ(branch.fittings.at(1).factor, 1);  // the sheet's own is not doubted
 }
 
 TEST(DuctSystem, every_section_keeps_what_its_duct_is_made_of) {
@@ -226,7 +239,7 @@ TEST(DuctSystem, runs_not_described_leave_the_trunk_at_equal_spacing) {
         EXPECT_NEAR(in_feet(runs[i]->length), 6 + 4.0 * static_cast<double>(i), 1e-12);
         EXPECT_NEAR(feet_to_root(supply, *runs[i]), 2.5 + 5.0 * static_cast<double>(i), 1e-12);
         EXPECT_EQ(runs[i]->fittings.size(), 3u);
-        EXPECT_EQ(runs[i]->fittings[0]->name, "square turn");
+        EXPECT_EQ(runs[i]->fittings[0].name, "square turn");
         EXPECT_EQ(runs[i]->flow, units::MassFlow(0.02));
         EXPECT_EQ(runs[i]->section.area, section_of(round_of(5)).area);
     }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "ducts/a_fitting_place.hpp"
 #include "ducts/fittings.hpp"
 #include "ducts/friction.hpp"
 #include "ducts/reference_air.hpp"
@@ -129,27 +130,76 @@ RC_GTEST_PROP(FrictionLaws, equivalent_round_carries_the_same, ()) {
     RC_ASSERT(near(friction_of(duct, cfm), as_round, 0.03));
 }
 
-const Fitting& any_fitting() { return fittings()[*rc::gen::inRange<std::size_t>(0, fittings().size())]; }
+Fitting any_fitting() { return fittings()[*rc::gen::inRange<std::size_t>(0, fittings().size())]; }
 
-units::Pressure loss(const Fitting& fitting, double in_duct, double in_trunk) {
-    return fitting_loss(fitting, Velocity(in_duct), Velocity(in_trunk), reference_air());
+// A branch with part of its trunk's flow.
+FittingPlace any_place() {
+    const double ratio = between(0.05, 1.2);
+    const double share = between(0, 1);
+    const double trunk = between(0.5, 8);
+    return place_of(Velocity(share * trunk / ratio), Velocity(trunk), ratio);
 }
 
-RC_GTEST_PROP(FittingLaws, loss_is_continuous_and_never_a_gain, ()) {
-    const Fitting& fitting = any_fitting();
-    const double branch = between(0, 10);
-    const double trunk = between(0.001, 10);
-    const units::Pressure here = loss(fitting, branch, trunk);
-    const units::Pressure near_by = loss(fitting, branch + 1e-7, trunk + 1e-7);
+FittingPlace with_flows(FittingPlace place, double branch, double trunk) {
+    place.flow *= branch;
+    place.trunk_flow *= trunk;
+    return place;
+}
+
+units::Pressure loss(const Fitting& fitting, const FittingPlace& place) {
+    return fitting_loss(fitting, place, reference_air());
+}
+
+RC_GTEST_PROP(FittingLaws, loss_is_continuous_in_flows_and_never_a_gain, ()) {
+    const Fitting fitting = any_fitting();
+    const FittingPlace place = any_place();
+    const units::Pressure here = loss(fitting, place);
+    const double scale =
+        (loss(named("C 1"), place) + velocity_pressure(place.trunk_flow / place.trunk.area, reference_air()))
+            .si();
     RC_ASSERT(here >= units::Pressure(0));
-    RC_ASSERT(abs(near_by - here) < units::Pressure(1e-5));
+    for (const auto& [branch, trunk] : {std::pair(1e-6, 0.0), std::pair(0.0, 1e-6)}) {
+        const units::Pressure beside = loss(fitting, with_flows(place, 1 + branch, 1 + trunk));
+        RC_ASSERT(abs(beside - here).si() < 2e-5 * scale);
+    }
 }
 
-RC_GTEST_PROP(FittingLaws, loss_grows_with_the_square_of_all_velocities, ()) {
-    const Fitting& fitting = any_fitting();
-    const double branch = between(0.1, 10);
-    const double trunk = between(0, 10);
-    RC_ASSERT(near(loss(fitting, 2 * branch, 2 * trunk) / loss(fitting, branch, trunk), 4, 1e-12));
+RC_GTEST_PROP(FittingLaws, loss_is_continuous_in_the_ratio_of_areas, ()) {
+    const Fitting fitting = any_fitting();
+    const double ratio = between(0.05, 1.2), trunk = between(0.5, 8), share = between(0, 1);
+    const auto at = [&](double a) {
+        const FittingPlace place = place_of(Velocity(share * trunk / a), Velocity(trunk), a);
+        return loss(fitting, place) / velocity_pressure(Velocity(trunk), reference_air());
+    };
+    RC_ASSERT(std::abs(at(ratio * (1 + 1e-7)) - at(ratio)) < 1e-5 * (1 + at(ratio)));
+}
+
+RC_GTEST_PROP(FittingLaws, loss_grows_with_the_square_of_all_flows, ()) {
+    const Fitting fitting = any_fitting();
+    const FittingPlace place = any_place();
+    const units::Pressure once = loss(fitting, place);
+    RC_PRE(once.si() > 1e-6);
+    RC_ASSERT(near(loss(fitting, with_flows(place, 2, 2)) / once, 4, 1e-9));
+}
+
+RC_GTEST_PROP(FittingLaws, equivalent_length_times_friction_is_the_loss, ()) {
+    const Fitting fitting = any_fitting();
+    const FittingPlace place = with_flows(any_place(), 1, 1);
+    RC_PRE(place.flow.si() > 1e-4);
+    const FrictionRate rate = friction(place.duct, place.flow, reference_air());
+    Fitting as_length = named("1 ft");
+    as_length.length = loss(fitting, place) / rate;
+    RC_ASSERT(near(loss(as_length, place).si(), loss(fitting, place).si(), 1e-12));
+}
+
+RC_GTEST_PROP(FittingLaws, an_angle_costs_more_the_further_it_turns, ()) {
+    const int angle = *rc::gen::inRange(1, 90);
+    const auto C = [](const char* before, int degrees, const char* after) {
+        return named(before + std::to_string(degrees) + after).coefficient;
+    };
+    RC_ASSERT(C("round elbow ", angle, ", smooth") < C("round elbow ", angle + 1, ", smooth"));
+    RC_ASSERT(C("round elbow ", angle, ", mitred") < C("round elbow ", angle + 1, ", mitred"));
+    RC_ASSERT(C("damper, ", angle * 59 / 90, " degrees") < C("damper, ", angle * 59 / 90 + 1, " degrees"));
 }
 
 // A duct run with air in it.

@@ -29,4 +29,14 @@ inline double friction_of(const house::Shape& shape, double cfm) {
            units::unit::inch_wc_per_100_ft;
 }
 
+// The diameter in inches at which so many cfm lose the rate.
+inline double exact_inches(double cfm, double rate) {
+    double low = 0.1, high = 200;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = std::sqrt(low * high);
+        (friction_of(round_of(middle), cfm) > rate ? low : high) = middle;
+    }
+    return high;
+}
+
 }  // namespace ducts

@@ -39,42 +39,54 @@ bool has_less_area(house::Rectangular a, house::Rectangular b) {
     return a.width * a.height < b.width * b.height;
 }
 
-TEST(StockSizes, round_pipes_are_the_published_ones_and_rise) {
+void expect_same_pipes(std::span<const house::Round> stock, const std::string& kind,
+                       units::Length counted_in) {
     std::vector<house::Round> published;
     for (const auto& row : published::read("ducts_stock_sizes.csv")) {
-        if (row.text("kind") == "round pipe") published.push_back(round_of(row.number("a_in")));
+        if (row.text("kind") == kind) published.push_back({row.number("a_in") * counted_in});
     }
-    const auto stock = stock_round_pipes();
-    EXPECT_TRUE(std::equal(stock.begin(), stock.end(), published.begin(), published.end()));
-    EXPECT_TRUE(std::is_sorted(stock.begin(), stock.end()));
+    EXPECT_TRUE(std::equal(stock.begin(), stock.end(), published.begin(), published.end())) << kind;
+    EXPECT_TRUE(std::is_sorted(stock.begin(), stock.end())) << kind;
+}
+
+TEST(StockSizes, round_pipes_are_the_published_ones_and_rise) {
+    expect_same_pipes(stock_round_pipes(), "round pipe", unit::inch);
+    expect_same_pipes(stock_flexible_ducts(), "flexible duct", unit::inch);
+    expect_same_pipes(stock_round_pipes(Stock::metric), "metric duct", unit::millimetre);
+    EXPECT_TRUE(stock_wall_stacks(Stock::metric).empty());
+}
+
+TEST(StockSizes, filters_are_the_published_ones) {
+    std::vector<house::Rectangular> faces;
+    for (const StockFilter& filter : stock_filters()) {
+        faces.push_back(filter.face);
+        EXPECT_GE(filter.thickness, 1 * unit::inch);
+    }
+    expect_same_faces(faces, "filter");
+}
+
+TEST(StockSizes, free_shares_are_shares) {
+    for (const FreeShare& share : free_shares()) {
+        EXPECT_LE(share.low, share.value) << share.what;
+        EXPECT_LE(share.value, share.high) << share.what;
+        EXPECT_LT(share.high, 1) << share.what;
+    }
 }
 
 TEST(StockSizes, faces_and_stacks_are_the_published_ones) {
     expect_same_faces(stock_wall_stacks(), "wall stack");
     expect_same_faces(stock_floor_registers(), "floor register");
     expect_same_faces(stock_wall_registers(), "wall register");
+    expect_same_faces(stock_trunks(), "trunk");
+    expect_same_faces(stock_return_grilles(), "return grille");
 }
 
 TEST(StockSizes, stacks_rise_in_what_they_carry_and_faces_in_area) {
     EXPECT_TRUE(rise(stock_wall_stacks(), carries_less));
     EXPECT_TRUE(rise(stock_floor_registers(), has_less_area));
     EXPECT_TRUE(rise(stock_wall_registers(), has_less_area));
-}
-
-TEST(RoundUp, takes_the_next_pipe) {
-    EXPECT_EQ(round_up(5.2 * unit::inch), round_of(6));
-    EXPECT_EQ(round_up(6.01 * unit::inch), round_of(7));
-    EXPECT_EQ(round_up(10.5 * unit::inch), round_of(12));
-}
-
-TEST(RoundUp, leaves_a_stock_size_alone_in_any_unit) {
-    for (const house::Round& stock : stock_round_pipes()) EXPECT_EQ(round_up(stock.diameter), stock);
-    EXPECT_EQ(round_up(152.4 * unit::millimetre), round_of(6));
-}
-
-TEST(RoundUp, ends_at_the_largest_and_starts_at_the_smallest) {
-    EXPECT_EQ(round_up(30 * unit::inch), round_of(20));
-    EXPECT_EQ(round_up(units::Length(0)), round_of(3));
+    EXPECT_TRUE(rise(stock_trunks(), has_less_area));
+    EXPECT_TRUE(rise(stock_return_grilles(), has_less_area));
 }
 
 }  // namespace

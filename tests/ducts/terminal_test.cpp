@@ -58,6 +58,14 @@ TEST(GrilleLoss, is_that_of_the_worst_face) {
     EXPECT_NEAR(loss_in(house) / expected(0.06, rectangle_of(8, 4)), 1, 1e-12);
 }
 
+TEST(GrilleLoss, is_larger_where_less_of_the_face_is_free) {
+    house::House house = two_grilles();
+    house.outlets[0].face = rectangle_of(10, 6);
+    const units::Pressure usual = loss_in(house);
+    house.outlets[0].free_area = 30 * unit::square_inch;
+    EXPECT_NEAR(loss_in(house) / usual, grid_coefficient(0.5) / grid_coefficient(0.75), 1e-12);
+}
+
 TEST(GrilleLoss, counts_only_described_faces_once_there_is_one) {
     house::House house = two_grilles();
     house.outlets[1].face = rectangle_of(20, 20);

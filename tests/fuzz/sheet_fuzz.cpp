@@ -60,6 +60,7 @@ void check(const std::pair<Q, Q>& two) {
 }
 void check(const house::Round& round) { check(round.diameter); }
 void check(const house::Rectangular& sides) { check(sides.width), check(sides.height); }
+void check(const house::FlatOval& oval) { check(oval.major), check(oval.minor); }
 void check(const house::BlowerPoint& point) { check(point.external_static), check(point.airflow); }
 void check(const house::Turns& turns) { require(turns.count >= 0); }
 void check(house::LeakageClass) {}
@@ -112,7 +113,8 @@ void check(const house::SurveyHeater& h) {
 void check(const house::SurveyBlower& b) { check_all(b.place, b.points, b.measured); }
 void check(const house::SurveyDevice& d) { check_all(d.place, d.name, d.drop, d.at); }
 void check(const house::SurveyDuct& d) {
-    check_all(d.place, d.name, d.from, d.to, d.at, d.length, d.around, d.shape, d.fittings, d.turns, d.wrap);
+    check_all(d.place, d.name, d.from, d.to, d.at, d.length, d.around, d.shape, d.stretch, d.fittings,
+              d.turns, d.wrap);
 }
 void check(const house::SurveyOutlet& o) {
     check_all(o.place, o.name, o.duct, o.room, o.face, o.under, o.centre, o.point);

@@ -95,6 +95,7 @@ TEST(Defaults, a_silent_sheet_takes_just_these) {
             "effective length of the return: a return that is not described",
             "air around a duct, share of the way from outdoors to indoors: the run",
             "bare duct wall with its air films: supply ducts",
+            "pressure lost in fittings, against their table: every fitting",
             "roof of the attic, with the air through it: the attic"));
 }
 

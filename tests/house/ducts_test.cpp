@@ -36,6 +36,42 @@ TEST(Ducts, a_duct_keeps_what_the_sheet_says) {
     EXPECT_FALSE(built.house.ducts[0].from);
 }
 
+TEST(Ducts, a_flexible_duct_is_stretched_as_usual_unless_it_says_so) {
+    house::Survey survey = trunk_and_run();
+    EXPECT_EQ(planned(survey).house.ducts[1].kind, house::DuctKind::metal);
+    EXPECT_THAT(taken_for(planned(survey), DefaultId::flex_stretch), IsEmpty());
+    survey.ducts[1].kind = at(1108, house::DuctKind::flex);
+    EXPECT_EQ(planned(survey).house.ducts[1].stretch, 0.85);
+    EXPECT_THAT(taken_for(planned(survey), DefaultId::flex_stretch), ElementsAre("the run"));
+    survey.ducts[1].stretch = at(1109, 0.96);
+    EXPECT_EQ(planned(survey).house.ducts[1].stretch, 0.96);
+    EXPECT_THAT(taken_for(planned(survey), DefaultId::flex_stretch), IsEmpty());
+}
+
+TEST(Ducts, only_a_round_flexible_duct_is_stretched) {
+    house::Survey survey = trunk_and_run();
+    survey.ducts[1].stretch = at(1109, 0.96);
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("1109: the duct run cannot be stretched -> write kind = \"flex\", "
+                            "or leave stretch out"));
+    survey.ducts[1].kind = at(1108, house::DuctKind::flex);
+    survey.ducts[1].stretch = at(1109, 0.5);
+    EXPECT_THAT(mistakes(survey), ElementsAre(testing::HasSubstr("pushed together to less than 55 %")));
+    survey.ducts[1].stretch = at(1109, 0.9);
+    survey.ducts[1].shape->value = house::Rectangular{m(0.2), m(0.3)};
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("1105: the flexible duct run is not round -> write shape = \"6 in\""));
+}
+
+TEST(Ducts, losses_of_fittings_are_doubted_once) {
+    house::Survey survey = trunk_and_run();
+    EXPECT_EQ(planned(survey).house.fitting_losses, 1);
+    EXPECT_THAT(taken_for(planned(survey), DefaultId::fitting_losses), ElementsAre("every fitting"));
+    survey.ducts.clear();
+    survey.outlets.clear();
+    EXPECT_THAT(taken_for(planned(survey), DefaultId::fitting_losses), IsEmpty());
+}
+
 TEST(Ducts, a_branch_leaves_at_the_trunks_end_unless_it_says_where) {
     house::Survey survey = trunk_and_run();
     EXPECT_EQ(planned(survey).house.ducts[1].at, m(5));

@@ -1,4 +1,8 @@
-// Duct friction, sections, fittings and heat loss against published and independently derived values.
+// Duct friction, sections and heat loss against published and independently derived values.
+//
+// Not computed here, so not checked: the two power-law fits of older charts and the worked example made with
+// one; leakage classes of ducts; insulation of flexible duct on its curved inside (a wrap's R counts as
+// written).
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -48,25 +52,13 @@ double capacity(const house::Shape& shape, double rate) {
     return airflow_at(section_of(shape), rate * unit::inch_wc_per_100_ft, reference_air()) / unit::cfm;
 }
 
-// The diameter in inches at which so many cfm lose the rate.
-double exact_diameter(double cfm, double rate) {
-    double low = 1;
-    double high = 100;
-    for (int i = 0; i < 60; ++i) {
-        const double middle = (low + high) / 2;
-        (friction_of(round_of(middle), cfm) > rate ? low : high) = middle;
-    }
-    return high;
-}
-
 units::Velocity velocity_in(const house::Shape& shape, double cfm) {
     return cfm * unit::cfm / section_of(shape).area;
 }
 
 // The loss of C = coefficient, in in.wc.
 double loss_of(double coefficient, units::Velocity velocity) {
-    const Fitting fitting{"", LossLaw::fixed, coefficient, 0, 0, 0, ""};
-    return fitting_loss(fitting, velocity, {}, reference_air()) / unit::inch_wc;
+    return coefficient * (velocity_pressure(velocity, reference_air()) / unit::inch_wc);
 }
 
 TEST(PublishedDucts, friction_of_48_pipes) {
@@ -139,7 +131,7 @@ TEST(PublishedDucts, size_tables) {
     for (const Row& row : rows_of("ducts_size_tables.csv", 52)) {
         const double cfm = row.number("Q_cfm");
         const double published = row.number("published_D_in");
-        const double exact = exact_diameter(cfm, 0.10);
+        const double exact = exact_inches(cfm, 0.10);
         expect_relative(exact, row.number("exact_D_in"), 1e-4, row);
         expect_relative(friction_of(round_of(published), cfm), row.number("fr_at_published_D"), 1e-4, row);
         expect_relative(velocity_in(round_of(published), cfm) / unit::foot_per_minute,
@@ -153,12 +145,51 @@ TEST(PublishedDucts, size_tables) {
     }
 }
 
+TEST(PublishedDucts, flat_ovals) {
+    for (const Row& row : rows_of("ducts_flat_oval.csv", 51)) {
+        const house::FlatOval oval{row.number("major_in") * unit::inch, row.number("minor_in") * unit::inch};
+        const double round = equivalent_round(oval) / unit::inch;
+        const double exact = exact_inches(row.number("Q_cfm"), 0.10);
+        expect_relative(section_of(oval).area / unit::square_inch, row.number("AR_in2"), 1e-4, row);
+        expect_relative(section_of(oval).perimeter / unit::inch, row.number("P_in"), 1e-4, row);
+        expect_relative(round, row.number("De_in"), 1e-4, row);
+        expect_relative(exact, row.number("exact_D_for_0p10"), 1e-4, row);
+        expect_relative(friction_of(round_of(round), row.number("Q_cfm")), row.number("fr_at_De"), 2e-4, row);
+        EXPECT_GT(round / exact, 1.018 - 0.002) << row.where();
+        EXPECT_LT(round / exact, 1.083 + 0.002) << row.where();
+    }
+    // Course notes (read): 30 x 24 in 27.5, 30 x 26 in 28.4.
+    EXPECT_NEAR(equivalent_round(house::FlatOval{30 * unit::inch, 24 * unit::inch}) / unit::inch, 27.5, 0.05);
+    EXPECT_NEAR(equivalent_round(house::FlatOval{30 * unit::inch, 26 * unit::inch}) / unit::inch, 28.4, 0.05);
+}
+
+TEST(PublishedDucts, flexible_ducts_that_are_not_taut) {
+    const Table table = published::read("ducts_flex_compression.csv");
+    EXPECT_GE(table.size(), 30u);
+    for (const Row& row : table)
+        EXPECT_NEAR(
+            flex_compression(row.number("D_in") * unit::inch, 1 - row.number("compression_pct") / 100),
+            row.number("PDCF"), 1e-5 + 1e-9)
+            << row.where();
+}
+
+double flexible_capacity(double inches, double rate, double stretch) {
+    return airflow_at(section_of(round_of(inches), house::DuctKind::flex, stretch),
+                      rate * unit::inch_wc_per_100_ft, reference_air()) /
+           unit::cfm;
+}
+
 TEST(PublishedDucts, airflow_that_round_pipes_carry) {
     for (const Row& row : rows_of("ducts_round_capacity.csv", 36)) {
         const house::Shape shape = round_of(row.number("D_in"));
         const double cfm = capacity(shape, row.number("fr_inwg_100ft"));
         expect_relative(cfm, row.number("galv_cfm"), 1e-4, row);
         expect_decimals(velocity_in(shape, cfm) / unit::foot_per_minute, row.number("galv_fpm"), 1, row);
+        const double inches = row.number("D_in"), rate = row.number("fr_inwg_100ft");
+        expect_relative(flexible_capacity(inches, rate, 1), row.number("flex_stretched_cfm"), 1e-4, row);
+        expect_relative(flexible_capacity(inches, rate, 0.96), row.number("flex_4pct_cfm"), 1e-4, row);
+        if (row.has("flex_15pct_cfm"))
+            expect_relative(flexible_capacity(inches, rate, 0.85), row.number("flex_15pct_cfm"), 1e-4, row);
     }
 }
 
@@ -242,8 +273,8 @@ TEST(PublishedDucts, losses_and_sizes_of_worked_examples) {
         if (id == "W6.J3") expect_worked(row, friction_of(round_of(14.2), 1000), 1e-4, 0.05 * 0.08);
         if (id == "W6.HVp") expect_worked(row, loss_of(1, 1200 * unit::foot_per_minute), 2e-3, 0.005);
         if (id == "W6.IVp") expect_worked(row, loss_of(1, 1028.57 * unit::foot_per_minute), 2e-3, 0.005);
-        if (id == "W7.2") expect_whole_inch_above(row, exact_diameter(170, 15 / 130.0));
-        if (id == "W7.4") expect_whole_inch_above(row, exact_diameter(270, 15 / 80.0));
+        if (id == "W7.2") expect_whole_inch_above(row, exact_inches(170, 15 / 130.0));
+        if (id == "W7.4") expect_whole_inch_above(row, exact_inches(270, 15 / 80.0));
     }
 }
 
@@ -271,35 +302,6 @@ TEST(PublishedDucts, temperature_at_the_end_of_a_run) {
         const units::Power loss = mass_flow * units::SpecificHeat(1006) * (entering - out);
         expect_relative(unit::in_fahrenheit(out), row.number("Tout_F"), 1e-7, row);
         expect_relative(loss / unit::watt, row.number("loss_W"), 3e-6, row);
-    }
-}
-
-TEST(PublishedDucts, coefficients_lie_in_their_honest_range) {
-    const Table table = rows_of("ducts_residential_fittings.csv", fittings().size());
-    for (const Row& row : table) {
-        const auto found = look_up_fitting({row.text("name"), {}});
-        ASSERT_TRUE(std::holds_alternative<const Fitting*>(found)) << row.where();
-        const Fitting& fitting = *std::get<const Fitting*>(found);
-        EXPECT_GE(fitting.coefficient, row.number("C_low")) << row.where();
-        EXPECT_LE(fitting.coefficient, row.number("C_high")) << row.where();
-    }
-}
-
-// The source multiplies by a factor that is not smooth, and counts less of the branch where it is large: the
-// takeoff law is on the safe side there.
-TEST(PublishedDucts, takeoffs_follow_the_dividing_tee) {
-    const units::Velocity trunk(4);
-    for (const Row& row : rows_of("ducts_takeoffs.csv", 72)) {
-        const double angle = row.number("angle_deg");
-        const double area = row.number("Ab_over_Ac");
-        const Fitting takeoff{"", LossLaw::takeoff, 0, 0, 0, angle, ""};
-        const units::Velocity branch = row.number("Qb_over_Qc") / area * trunk;
-        const double C =
-            fitting_loss(takeoff, branch, trunk, reference_air()) / velocity_pressure(trunk, reference_air());
-        const double published = row.number("C_branch_div");
-        if (angle == 90 && area <= 0.3) expect_relative(C, published, 1e-5, row);
-        EXPECT_GE(C, published * (angle == 90 ? 1 - 1e-5 : 0.9)) << row.where();
-        EXPECT_LE(C, published * 2.01) << row.where();
     }
 }
 

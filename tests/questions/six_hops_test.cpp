@@ -101,7 +101,8 @@ TEST(SixHops, WalkedWithPencilAndPaper) {
     EXPECT_NEAR(unit::in_celsius(choice.needs->arrival), arrival, 0.05);
     EXPECT_NEAR(choice.rate.si(), rate, 1e-9);
     EXPECT_DOUBLE_EQ(pipe.diameter.si(), six);
-    EXPECT_EQ(ducts::size_duct(choice.needs->airflow, choice.rate, ducts::branch_velocity_limit, air), pipe);
+    EXPECT_EQ(ducts::size_duct(choice.needs->airflow, {choice.rate, ducts::branch_velocity_limit}, air),
+              pipe);
     EXPECT_NEAR(ducts::friction(section, choice.needs->airflow, air).si(), friction, 2e-3 * friction);
     EXPECT_LT(friction, rate);
     // The pipe would carry more than it needs, but the room gets all the blower has already: it is held, no

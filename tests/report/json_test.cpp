@@ -69,6 +69,21 @@ TEST(Json, of_a_wrong_sheet_tells_its_mistakes) {
     EXPECT_EQ(document["answer"]["mistakes"][1]["second_place"], nullptr);
 }
 
+TEST(Json, of_the_fittings_lists_every_one_with_its_source) {
+    const questions::FittingsAnswer answer = questions::list_fittings({});
+    const json document = json::parse(report::fittings_json(answer));
+    EXPECT_TRUE(fits(document, "fittings"));
+    const json& rows = document["answer"]["fittings"];
+    ASSERT_EQ(rows.size(), answer.fittings.size());
+    for (const json& row : rows) {
+        EXPECT_LE(row["loss_Pa"]["low"], row["loss_Pa"]["value"]) << row["name"];
+        EXPECT_LE(row["loss_Pa"]["value"], row["loss_Pa"]["high"]) << row["name"];
+    }
+    json bad = document;
+    bad["answer"]["fittings"][0]["mark"] = "heard";
+    EXPECT_FALSE(fits(bad, "fittings"));
+}
+
 TEST(Json, of_start_tells_what_was_written) {
     const json document = json::parse(report::start_json("my \"house\".toml"));
     EXPECT_TRUE(fits(document, "start"));

@@ -195,6 +195,29 @@ TEST(BranchPage, says_that_it_is_for_heating_only_where_there_is_cooling) {
     EXPECT_TRUE(note(report::branch_page(branch_of(cooled_bath_sheet()), {}), "in summer"));
 }
 
+// Four fittings in 17 ft of 6 in pipe stand apart, in 6 ft they do not.
+TEST(BranchPage, warns_of_fittings_that_stand_close) {
+    EXPECT_FALSE(note(report::branch_page(branch_of(bath_sheet()), {}), "fittings"));
+    std::string sheet = bath_sheet();
+    sheet.replace(sheet.find("length = \"17 ft\""), 16, "length = \"6 ft\" ");
+    const Page page = report::branch_page(branch_of(sheet), {});
+    ASSERT_TRUE(note(page, "fittings"));
+    EXPECT_THAT(note(page, "fittings")->lines[0],
+                testing::StartsWith("those of the new bath run stand less"));
+}
+
+// A flexible duct is bought as one, a length of the sheet's own is not bought, and the steps still close.
+TEST(BranchPage, of_a_flexible_duct_with_a_length_of_its_own) {
+    std::string sheet = bath_sheet();
+    const std::string before = "fittings = [\"top takeoff\"";
+    sheet.replace(sheet.find(before), before.size(),
+                  "kind = \"flex\"\nstretch = \"96 %\"\nfittings = [\"25 ft\"");
+    const Page page = report::branch_page(branch_of(sheet), {});
+    const std::string line = report::with_plain_spaces(note(page, "to buy")->lines[0]);
+    EXPECT_THAT(line, testing::HasSubstr("flexible duct, 17 ft"));
+    EXPECT_THAT(line, testing::Not(testing::HasSubstr("25 ft")));
+}
+
 TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
     const std::string line = report::with_plain_spaces(note(page, "to buy")->lines[0]);

@@ -100,6 +100,20 @@ TEST(Read, DuctsByTheTapeAndRoundOnes) {
     EXPECT_FALSE(survey().ducts[2].around);
 }
 
+TEST(Read, DuctsOfOtherKindsAndFlatOvals) {
+    const house::Survey read =
+        sheet::read(
+            "sheet = 1\n[[duct]]\nshape = \"8 x 16 in oval\"\nkind = \"panned joist\"\n"
+            "[[duct]]\nkind = \"flex\"\nstretch = \"96 %\"\n")
+            .survey;
+    ASSERT_EQ(read.ducts.size(), 2u);
+    EXPECT_EQ(read.ducts[0].shape->value, house::Shape(house::FlatOval{16 * inch, 8 * inch}));
+    EXPECT_EQ(read.ducts[0].shape->place, (Place{3, 9, 25}));
+    EXPECT_EQ(read.ducts[0].kind->value, house::DuctKind::panned_joist);
+    EXPECT_EQ(read.ducts[1].kind->value, house::DuctKind::flex);
+    EXPECT_NEAR(read.ducts[1].stretch->value, 0.96, 1e-12);
+}
+
 TEST(Read, Outlets) {
     ASSERT_EQ(survey().outlets.size(), 3u);
     const auto& outlet = survey().outlets[0];
