@@ -12,7 +12,7 @@ namespace ducts {
 namespace {
 
 constexpr double discharge = 0.60733;  // 1.07 cfm per in2 and root Pa at 1.2041 kg/m3
-constexpr double at_rest = 1;  // velocity pressures lost as the air comes to rest
+constexpr double at_rest = 1;          // velocity pressures lost as the air comes to rest
 
 // Of an opening without loss.
 units::Velocity velocity_at(units::Pressure pressure, const loads::Air& air) {
