@@ -245,6 +245,7 @@ struct Summer {
     std::variant<units::Temperature, double>
         moisture;               // wet bulb outdoors; or kg/kg more outdoors than inside
     units::Temperature supply;  // leaving the coil
+    units::Airflow airflow;     // at the blower's cooling speed; 0: not known
 };
 
 struct House {

@@ -120,6 +120,7 @@ void build_summer(Work& work) {
             ledger.take(DefaultId::lived_in_share, "what people and kitchen give off among the rooms");
     summer.moisture = moisture(work);
     summer.supply = units::Temperature(ledger.take(DefaultId::cooling_supply, "the supply air in summer"));
+    if (survey.cooling_airflow) summer.airflow = survey.cooling_airflow->value;
     if (summer.supply >= summer.indoor && survey.site.summer_indoor)
         ledger.blame(survey.site.summer_indoor->place, "no coil cools a house to this temperature",
                      "as summer_indoor = \"75 F\"");

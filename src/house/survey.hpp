@@ -276,6 +276,7 @@ struct Survey {
     std::optional<SurveyHeater> heater;
     std::optional<SurveyBlower> blower;
     Maybe<CoolingKind> cooling;
+    Maybe<units::Airflow> cooling_airflow;  // at the blower's cooling speed
     std::vector<SurveyDevice> devices;
     std::vector<SurveyDuct> ducts;
     std::vector<SurveyOutlet> outlets;

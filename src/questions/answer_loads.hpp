@@ -29,6 +29,7 @@ struct RoomAir {
 struct HouseGains {
     loads::HouseHeatGain gain;
     std::vector<RoomAir> air;  // for each room; none for one that gains nothing
+    RoomAir of_house;          // that cools all of it
 };
 
 // A room that is wanted warmer than the house, at the house's temperature; and what an electric heater would

@@ -1,8 +1,11 @@
 // The bay the branch is led through: what passes it, and what would have to move for what does not.
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "report/branch_parts.hpp"
 #include "report/figures.hpp"
+#include "units/unit.hpp"
 
 namespace report {
 namespace {
@@ -28,6 +31,13 @@ std::string pipe_words(const house::BayPipe& pipe, units::System system) {
     return pipe.name == "pipe" ? figure(pipe.outside, system) + " pipe" : pipe.name;
 }
 
+// A move is told as no less than it is.
+units::Length rounded_up(units::Length by, units::System system) {
+    if (system == units::System::us) return by;  // whole eighths of an inch already
+    constexpr units::Length step = 5 * units::unit::millimetre;
+    return std::ceil(by / step - 1e-6) * step;
+}
+
 std::string mending(const BranchView& view) {
     const questions::BranchPassage& passage = *view.answer.passage;
     const house::Bay& bay = *view.bay();
@@ -37,7 +47,8 @@ std::string mending(const BranchView& view) {
     if (!passage.move) return "no move of one pipe within the bay lets it pass";
     return fmt::format("with the {} moved {} {} it passes",
                        pipe_words(bay.pipes[static_cast<std::size_t>(passage.move->pipe)], view.system),
-                       figure(passage.move->by, view.system), towards(bay, passage.move->way));
+                       figure(rounded_up(passage.move->by, view.system), view.system),
+                       towards(bay, passage.move->way));
 }
 
 // The largest size tried that passes, and what it does for the room.

@@ -96,6 +96,20 @@ Table room_gains(const LoadsView& view, std::size_t room) {
     return table;
 }
 
+// What the blower moves at its cooling speed beside what the whole house asks for.
+std::string cooling_air(const LoadsView& view) {
+    const units::Airflow needs = view.planned().gains->of_house.airflow, moves = summer(view).airflow;
+    const std::string asks =
+        fmt::format("all rooms together ask for {} of supply air at the coil's {}",
+                    figure(needs, view.system), figure(summer(view).supply, view.system));
+    if (moves.si() <= 0)
+        return asks +
+               "; the sheet does not say what the blower moves at its cooling speed (airflow under "
+               "[cooling])";
+    return fmt::format("{}; at its cooling speed the blower moves {}, {}", asks, figure(moves, view.system),
+                       moves >= needs ? "which is enough" : "which is too little on such a day");
+}
+
 Note summer_note(const LoadsView& view) {
     const loads::HouseHeatGain& gain = gain_of(view);
     std::string sum;
@@ -114,7 +128,7 @@ Note summer_note(const LoadsView& view) {
             {fmt::format("{} = {}, with sun, at the hour the whole house gains most; a room with much glass "
                          "on one side gains more at an hour of its own",
                          sum, figure(gain.sensible, view.system)),
-             moisture}};
+             moisture, cooling_air(view)}};
 }
 
 }  // namespace report

@@ -46,7 +46,8 @@ double distance(const Body& duct, Point middle, const Obstacle& pipe) {
     const double dx = std::abs(middle.x - pipe.x);
     if (duct.round) {
         const double end = std::min(duct.half_width, duct.half_height);  // radius of the round ends
-        return std::hypot(std::max(0.0, dx - (duct.half_width - end)), std::max(0.0, dy - (duct.half_height - end))) -
+        return std::hypot(std::max(0.0, dx - (duct.half_width - end)),
+                          std::max(0.0, dy - (duct.half_height - end))) -
                end - pipe.radius;
     }
     const double beside = dx - duct.half_width, above = dy - duct.half_height;
@@ -122,19 +123,30 @@ double spare_lying_so(const house::Bay& bay, const Body& duct) {
     return std::min(empty, beside - bay.clearance.si());
 }
 
-// Whether the pipes still lie within the bay and apart from each other.
-bool pipes_have_room(const house::Bay& bay) {
-    constexpr double touch = 1e-6;
+bool touch(const house::BayPipe& a, units::Length a_top, const house::BayPipe& b, units::Length b_top) {
+    constexpr double slack = 1e-6;  // m; pipes that just touch are no mistake
+    const double dx =
+        a.across || b.across ? 0 : (a.from_side + a.outside / 2 - b.from_side - b.outside / 2).si();
+    const double dy = (a_top + a.outside / 2 - b_top - b.outside / 2).si();
+    return std::hypot(dx, dy) < ((a.outside + b.outside) / 2).si() - slack;
+}
+
+// Whether a pipe lies within its bay and apart from the others: at each end, as pipes that fall together stay
+// apart.
+bool has_room(const house::Bay& bay, std::size_t moved) {
+    constexpr double slack = 1e-6;
+    const house::BayPipe& pipe = bay.pipes[moved];
+    const units::Length highest = std::min(pipe.top, pipe.other_top),
+                        lowest = std::max(pipe.top, pipe.other_top);
+    if (highest.si() < -slack || (lowest + pipe.outside - bay.depth).si() > slack) return false;
+    if (!pipe.across &&
+        (pipe.from_side.si() < -slack || (pipe.from_side + pipe.outside - bay.width).si() > slack))
+        return false;
     for (std::size_t i = 0; i < bay.pipes.size(); ++i) {
-        const Obstacle a = obstacle_of(bay.pipes[i]);
-        if (a.high - a.radius < -touch || a.low + a.radius > bay.depth.si() + touch) return false;
-        if (!a.across && (a.x - a.radius < -touch || a.x + a.radius > bay.width.si() + touch)) return false;
-        for (std::size_t j = 0; j < i; ++j) {
-            const Obstacle b = obstacle_of(bay.pipes[j]);
-            const double dy = std::max({0.0, a.high - b.low, b.high - a.low});
-            const double dx = a.across || b.across ? 0 : a.x - b.x;
-            if (std::hypot(dx, dy) < a.radius + b.radius - touch) return false;
-        }
+        const house::BayPipe& other = bay.pipes[i];
+        if (i != moved &&
+            (touch(pipe, pipe.top, other, other.top) || touch(pipe, pipe.other_top, other, other.other_top)))
+            return false;
     }
     return true;
 }
@@ -158,8 +170,9 @@ void shift(house::BayPipe& pipe, Way way, units::Length by) {
 
 bool passes_after(const house::Bay& bay, const house::Shape& taken_up, const Move& move) {
     house::Bay changed = bay;
-    shift(changed.pipes[static_cast<std::size_t>(move.pipe)], move.way, move.by);
-    return pipes_have_room(changed) && passes(spare(changed, taken_up));
+    const auto moved = static_cast<std::size_t>(move.pipe);
+    shift(changed.pipes[moved], move.way, move.by);
+    return has_room(changed, moved) && passes(spare(changed, taken_up));
 }
 
 }  // namespace

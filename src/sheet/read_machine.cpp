@@ -65,6 +65,7 @@ void read_cooling(TableReader& sheet, house::Survey& survey) {
     if (node == nullptr) return;
     TableReader table(*node, "[cooling]", sheet.mistakes());
     survey.cooling = table.one_of<house::CoolingKind>("kind");
+    survey.cooling_airflow = table.quantity("airflow", airflow);
     table.finish();
 }
 

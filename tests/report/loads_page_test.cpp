@@ -154,4 +154,17 @@ TEST(LoadsPage, speaks_of_cooling_only_where_there_is_some) {
                               "least [0-9]+ cfm of supply air at the coil's 58 F; .*"));
 }
 
+TEST(LoadsPage, sets_the_cooling_speed_beside_what_the_house_asks_for) {
+    const auto line = [](const std::string& sheet) {
+        const Page page = report::loads_page(loads_of(sheet), {});
+        return report::with_plain_spaces(note(page, "in summer")->lines.back());
+    };
+    EXPECT_THAT(line(cooled_bath_sheet()), testing::HasSubstr("does not say what the blower moves"));
+    const std::string coil = "kind = \"coil\"\n";
+    EXPECT_THAT(line(with(cooled_bath_sheet(), coil, coil + "airflow = \"5000 cfm\"\n")),
+                testing::EndsWith("moves 5,000 cfm, which is enough"));
+    EXPECT_THAT(line(with(cooled_bath_sheet(), coil, coil + "airflow = \"100 cfm\"\n")),
+                testing::EndsWith("moves 100 cfm, which is too little on such a day"));
+}
+
 }  // namespace

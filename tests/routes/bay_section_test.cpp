@@ -96,6 +96,24 @@ TEST(Bay, a_moved_pipe_stays_clear_of_the_others) {
     EXPECT_NEAR(move->by / inch, 1.75, 1e-9);
 }
 
+TEST(Bay, pipes_that_fall_together_do_not_hold_each_other_fast) {
+    house::Bay falling = bay(12, 6);
+    add_pipe(falling, 1, 0, 0, 2);
+    add_pipe(falling, 1, 1.2, 0, 2);
+    add_pipe(falling, 3, 5, 0, 0);
+    const auto move = least_move(falling, round(5));
+    ASSERT_TRUE(move);
+    EXPECT_EQ(move->pipe, 2);
+}
+
+TEST(Bay, a_flat_oval_rounds_the_corner_that_a_rectangle_does_not) {
+    house::Bay corner = bay(10, 5);
+    add_pipe(corner, 2, 0, 0, 0);
+    const house::Shape oval = house::FlatOval{9 * inch, 4 * inch};
+    EXPECT_GT(spare_inches(corner, oval), spare_inches(corner, flat(9, 4)));
+    EXPECT_NEAR(spare_inches(bay(10, 5), oval), 1, 1e-9);
+}
+
 TEST(Bay, wrap_and_seams_take_room) {
     EXPECT_NEAR(std::get<house::Round>(outside(round(6))).diameter / inch, 6.25, 1e-9);
     EXPECT_NEAR(std::get<house::Round>(outside(round(6), 6 * units::unit::r_value_us)).diameter / inch, 10.25,

@@ -102,6 +102,7 @@ static = "0.61 in.wc"
 includes = ["filter", "other"]
 [cooling]
 kind = "coil"
+airflow = "900 cfm"
 [[device]]
 name = "pleated filter"
 kind = "filter"
