@@ -114,6 +114,8 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
         answer.verdict = Verdict::probably_not;
     if (answer.passage && !answer.passage->passes(answer.sizing.chosen)) answer.verdict = Verdict::no;
     answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
+    answer.judged = judged_ducts(built.house, answer.sizing);
+    answer.way_back = way_back(built.house, answer.sizing);
     answer.wrap = wrap_effect(built.house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;
     answer.loss_before = loss_as_found(

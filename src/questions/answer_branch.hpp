@@ -6,6 +6,7 @@
 #include <string>
 
 #include "house/survey.hpp"
+#include "questions/branch_ducts.hpp"
 #include "questions/branch_passage.hpp"
 #include "questions/size_branch.hpp"
 #include "questions/verdict.hpp"
@@ -33,6 +34,8 @@ struct BranchAnswer {
     Verdict verdict = Verdict::no;
     std::optional<AtHouseTemperature> cooler;
     std::optional<BranchPassage> passage;     // where the sheet leads it through a bay
+    std::vector<ducts::JudgedDuct> judged;    // the ducts whose shape the sheet gives
+    std::optional<WayBack> way_back;          // of the room's air past its closed door
     std::optional<WrapEffect> wrap;           // of bare new ducts in the cold
     std::optional<units::Power> loss_before;  // of the room in the house as found, where it differs
     Range range(BranchFigure figure) const { return weighed.ranges[static_cast<std::size_t>(figure)]; }

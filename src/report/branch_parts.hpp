@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "ducts/return_path.hpp"
 #include "questions/answer_branch.hpp"
 #include "report/page.hpp"
 #include "units/write.hpp"
@@ -33,14 +34,16 @@ std::string branch_headline(const BranchView& view);
 std::string branch_verdict(const BranchView& view);
 std::vector<std::string> what_would_help(const BranchView& view);
 
-Table branch_table(const BranchView& view);       // branch_table.cpp
-Note why_it_needs(const BranchView& view);        // branch_need.cpp
-Note friction_rate_note(const BranchView& view);  // branch_friction_rate.cpp
+Table branch_table(const BranchView& view);        // branch_table.cpp
+Note why_it_needs(const BranchView& view);         // branch_need.cpp
+Note friction_rate_note(const BranchView& view);   // branch_friction_rate.cpp
 Note close_fittings_note(const BranchView& view);  // likewise; empty where they stand apart
-Note bay_note(const BranchView& view);            // branch_bay.cpp
+Note bay_note(const BranchView& view);             // branch_bay.cpp
 std::string blocked_sentence(const BranchView& view);
-Note wrap_note(const BranchView& view);     // branch_wrap.cpp
-Note parts_to_buy(const BranchView& view);  // branch_purchase.cpp
+Note ducts_note(const BranchView& view);     // branch_ducts.cpp
+Note way_back_note(const BranchView& view);  // likewise
+Note wrap_note(const BranchView& view);      // branch_wrap.cpp
+Note parts_to_buy(const BranchView& view);   // branch_purchase.cpp
 
 // branch_place.cpp: where the branch begins and where its air comes out.
 std::vector<const house::Duct*> new_ducts(const BranchView& view);  // from the trunk outwards

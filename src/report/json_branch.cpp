@@ -108,6 +108,30 @@ Json passage_of(const questions::BranchAnswer& answer) {
             {"largest_stack", passage.largest_stack ? shape_of(*passage.largest_stack) : Json(nullptr)}};
 }
 
+const char* size_word(ducts::Size size) {
+    if (size == ducts::Size::too_small) return "too small";
+    return size == ducts::Size::fair ? "fair" : "larger than needed";
+}
+
+Json judged_of(const questions::BranchAnswer& answer) {
+    Json all = Json::array();
+    for (const ducts::JudgedDuct& duct : answer.judged)
+        all.push_back({{"duct", answer.house.ducts[static_cast<std::size_t>(duct.duct)].name},
+                       {"part", std::string(ducts::velocity_limit(duct.part).name)},
+                       {"size", size_word(duct.size())},
+                       {"flow_kg_s", si(duct.flow)},
+                       {"speed_m_s", si(duct.velocity)},
+                       {"friction_rate_Pa_m", si(duct.friction)}});
+    return all;
+}
+
+Json way_back_of(const std::optional<questions::WayBack>& back) {
+    if (!back) return nullptr;
+    return {{"flow_m3_s", si(back->flow)},
+            {"opening_m2", si(back->opening)},
+            {"transfer_grille_m2", si(back->grille)}};
+}
+
 Json branch_answer(const questions::BranchAnswer& answer) {
     const questions::BranchSizing& sizing = answer.sizing;
     const questions::BranchSetting& setting = sizing.setting;
@@ -125,6 +149,8 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"trials", trials},
             {"at_house_temperature", cooler_of(answer.cooler)},
             {"through", passage_of(answer)},
+            {"ducts_judged", judged_of(answer)},
+            {"way_back", way_back_of(answer.way_back)},
             {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},
             {"blower_m3_s", si(setting.blower.airflow)},

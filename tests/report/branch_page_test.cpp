@@ -125,4 +125,19 @@ TEST(BranchPage, without_a_bay_speaks_of_none) {
     EXPECT_EQ(page.tables[0].columns.back().heading.find("room left"), std::string::npos);
 }
 
+TEST(BranchPage, judges_the_ducts_that_are_there_and_the_way_back) {
+    const auto answer = branch_of(with(bath_sheet(), "8 x 16 in", "8 x 8 in"));
+    const Page page = report::branch_page(answer, {});
+    ASSERT_NE(note(page, "ducts there"), nullptr);
+    EXPECT_THAT(
+        report::with_plain_spaces(note(page, "ducts there")->lines[0]),
+        testing::MatchesRegex("the main trunk is too small: [0-9,]+ ft/min in it, 900 is the usual limit.*"));
+    ASSERT_NE(note(page, "way back"), nullptr);
+    EXPECT_THAT(report::with_plain_spaces(note(page, "way back")->lines[0]),
+                testing::MatchesRegex(
+                    "with its door shut and no return in it, the bath must let [0-9]+ cfm out again "
+                    "at no more than 0.012 in.wc: a gap of .* under a door 2 ft 8 in wide, or a pair "
+                    "of transfer grilles of [0-9.]+ ft2 each"));
+}
+
 }  // namespace

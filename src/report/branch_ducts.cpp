@@ -1,0 +1,61 @@
+// The ducts that are there, as the plan with the new branch uses them; and how the room's air gets back out.
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "report/branch_parts.hpp"
+#include "report/figures.hpp"
+#include "units/unit.hpp"
+
+namespace report {
+namespace {
+
+std::string too_small(const ducts::JudgedDuct& duct, const BranchView& view) {
+    const std::string loses = figure(duct.friction, view.system);
+    const std::string allowed = number(view.sizing().budget.rate, view.system);
+    const std::string too_much = fmt::format("it loses {}, the plan allows {}", loses, allowed);
+    if (!duct.too_fast) return "is too small: " + too_much;
+    const std::string fast =
+        fmt::format("{} in it, {} is the usual limit", figure(duct.velocity, view.system),
+                    number(ducts::velocity_limit(duct.part).usual, view.system));
+    const bool told_apart = loses != figure(view.sizing().budget.rate, view.system);
+    return "is too small: " + fast + (duct.loses_too_much && told_apart ? "; " + too_much : "");
+}
+
+std::string judged_sentence(const ducts::JudgedDuct& duct, const BranchView& view) {
+    const std::string name = "the " + view.answer.house.ducts[static_cast<std::size_t>(duct.duct)].name;
+    if (duct.size() == ducts::Size::too_small) return name + " " + too_small(duct, view);
+    return name + " is larger than needed" +
+           (duct.would_do ? ": " + with_article(shape_text(*duct.would_do, view.system)) + " would do" : "");
+}
+
+}  // namespace
+
+Note ducts_note(const BranchView& view) {
+    if (view.no_pressure() || view.answer.judged.empty()) return {};
+    Note note{"ducts there", {}};
+    for (const ducts::JudgedDuct& duct : view.answer.judged)
+        if (duct.size() != ducts::Size::fair) note.lines.push_back(judged_sentence(duct, view));
+    if (note.lines.size() < view.answer.judged.size())
+        note.lines.emplace_back(note.lines.empty()
+                                    ? "all that the sheet describes are of fair size for this plan"
+                                    : "the others are of fair size for this plan");
+    return note;
+}
+
+Note way_back_note(const BranchView& view) {
+    if (!view.answer.way_back) return {};
+    const questions::WayBack& back = *view.answer.way_back;
+    constexpr units::Length door{32 * units::unit::inch};  // a usual inside door
+    const units::Length step =
+        view.system == units::System::us ? units::unit::inch / 8 : 5 * units::unit::millimetre;
+    const units::Length gap = std::ceil(back.opening / door / step) * step;
+    return {"way back",
+            {fmt::format(
+                "with its door shut and no return in it, the {} must let {} out again at no more than {}: a "
+                "gap of {} under a door {} wide, or a pair of transfer grilles of {} each",
+                view.room(), figure(back.flow, view.system), figure(ducts::closed_door_limit, view.system),
+                figure(gap, view.system), figure(door, view.system), figure(back.grille, view.system))}};
+}
+
+}  // namespace report
