@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "ducts/duct_temperatures.hpp"
+
 namespace ducts {
 namespace {
 
@@ -28,7 +30,7 @@ HeatWay heat_way(const Side& supply, const std::vector<int>& way) {
     const units::MassFlow last = supply[static_cast<std::size_t>(way.back())].flow;
     for (int at : way) {
         const SystemSection& section = supply[static_cast<std::size_t>(at)];
-        const Run run{section.length, section.section.perimeter, section.resistance, section.surroundings};
+        const Run run = run_of(section);
         const bool shared = section.flow > last * (1 + 1e-9);
         (shared ? heat.shared : heat.own).push_back(run);
         if (shared) heat.shared_flows.push_back(section.flow);

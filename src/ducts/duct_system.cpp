@@ -34,7 +34,7 @@ class SideBuilder {
         for (std::size_t i = 0; i < house_.ducts.size(); ++i)
             if (house_.ducts[i].side == side_ && !house_.ducts[i].from) roots.push_back(static_cast<int>(i));
         if (side_ == house::DuctSide::supply) spread_other_outlets(roots);
-        for (int root : roots) add_duct(root, std::move(others_on_[static_cast<std::size_t>(root)]));
+        for (int root : roots) add_duct(root);
         return leaves_first();
     }
 
@@ -42,11 +42,12 @@ class SideBuilder {
     const house::Duct& duct(int i) const { return house_.ducts[static_cast<std::size_t>(i)]; }
 
     // Adds a duct, cut at its branches, and all that hangs on it; gives its section next to the blower.
-    Vertex add_duct(int index, std::vector<Cut> cuts) {
+    Vertex add_duct(int index) {
+        std::vector<Cut> cuts = std::move(others_on_[static_cast<std::size_t>(index)]);
         for (std::size_t i = 0; i < house_.ducts.size(); ++i) {
             const house::Duct& branch = house_.ducts[i];
             if (branch.from == duct(index).id)
-                cuts.push_back({branch.at.si(), add_duct(static_cast<int>(i), {})});
+                cuts.push_back({branch.at.si(), add_duct(static_cast<int>(i))});
         }
         for (std::size_t i = 0; i < house_.outlets.size(); ++i)
             if (house_.outlets[i].duct == duct(index).id)
@@ -126,13 +127,26 @@ class SideBuilder {
         return fitting;
     }
 
+    // What the outlets not described leave; nothing: the plenum.
+    std::vector<int> left_by_others(const std::vector<int>& roots) const {
+        std::vector<int> ducts;
+        const house::OthersLeave& leave = house_.other_rooms->leave;
+        if (const auto* named = std::get_if<house::DuctId>(&leave)) {
+            for (std::size_t i = 0; i < house_.ducts.size(); ++i)
+                if (house_.ducts[i].id == *named) ducts.push_back(static_cast<int>(i));
+        } else if (std::get<house::UsualStart>(leave) == house::UsualStart::trunks) {
+            std::copy_if(roots.begin(), roots.end(), std::back_inserter(ducts),
+                         [&](int root) { return is_trunk(root); });
+        }
+        return ducts;
+    }
+
     // The outlets not described, at equal spacing along the trunks, the trunks laid end to end.
     void spread_other_outlets(const std::vector<int>& roots) {
         if (!house_.other_rooms) return;
-        std::vector<int> trunks;
+        const std::vector<int> trunks = left_by_others(roots);
         double total = 0;
-        for (int root : roots)
-            if (is_trunk(root)) trunks.push_back(root), total += duct(root).length.si();
+        for (int trunk : trunks) total += duct(trunk).length.si();
         const int count = house_.other_rooms->outlets;
         for (int i = 0; i < count; ++i) {
             const Vertex run = boost::add_vertex(other_run(i, count), tree_);

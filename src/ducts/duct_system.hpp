@@ -5,10 +5,10 @@
 // first, each with the position of its parent (the next section towards the blower). A duct's fittings sit on
 // its first section, where the flow is largest; what lies beyond its last branch carries no air and is left
 // out. Outlets that share the end of a duct, with each other or with a branch, get a section of no length
-// each. The outlets nobody described leave the trunks at equal spacing (or the plenum, where no trunk is
-// described), the nearest with the shortest reach, the farthest with the longest. A trunk leaves the plenum
-// and feeds no outlet itself; it is wider than an 8 in pipe, or something leaves it before its end, or it
-// feeds only what is not described.
+// each. The outlets nobody described leave the duct the sheet names, or the trunks at equal spacing (or the
+// plenum, where no trunk is described), the nearest with the shortest reach, the farthest with the longest. A
+// trunk leaves the plenum and feeds no outlet itself; it is wider than an 8 in pipe, or something leaves it
+// before its end, or it feeds only what is not described.
 #pragma once
 
 #include <optional>

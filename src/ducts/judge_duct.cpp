@@ -104,7 +104,7 @@ std::vector<JudgedDuct> judge_ducts(const house::House& house, const Side& side,
     for (std::size_t i = 0; i < house.ducts.size(); ++i) {
         const house::Duct& duct = house.ducts[i];
         const SystemSection* section = fullest(side, static_cast<int>(i));
-        if (!section || !duct.shape) continue;
+        if (!section || !duct.shape || section->flow <= units::MassFlow()) continue;
         JudgedDuct one{static_cast<int>(i), part_of(house, duct), section->flow, {}, {}, false, false, {}};
         const units::Airflow flow = section->flow / air.density;
         const SizeLimits limits_of{rate / duct.loss_factor, velocity_limit(one.part).most};
@@ -112,10 +112,10 @@ std::vector<JudgedDuct> judge_ducts(const house::House& house, const Side& side,
         one.friction = duct.loss_factor * friction(section->section, flow, air);
         one.too_fast = too_fast(section->section, flow, limits_of);
         one.loses_too_much = loses_too_much(section->section, flow, limits_of, air);
-        if (const auto smaller = next_size_down(*duct.shape)) {
+        for (auto smaller = next_size_down(*duct.shape); smaller; smaller = next_size_down(*smaller)) {
             const Section less = section_of(*smaller, duct.kind, duct.stretch);
-            if (!too_fast(less, flow, limits_of) && !loses_too_much(less, flow, limits_of, air))
-                one.would_do = smaller;
+            if (too_fast(less, flow, limits_of) || loses_too_much(less, flow, limits_of, air)) break;
+            one.would_do = smaller;
         }
         judged.push_back(one);
     }

@@ -1,7 +1,9 @@
 // Is a duct too small, fair, or larger than needed for its design flow?
 //
 //     too small            it loses more than the friction rate, or its air runs faster than its part may
-//     larger than needed   the next size down from the shelf would do for both
+//     larger than needed   a smaller size from the shelf would do for both
+//
+// A duct that carries no air leads nowhere and is not judged.
 //
 // Limits of velocity by the part a duct plays, for noise (trade training material; building design handbook:
 // trunk 900 ft/min, branch two thirds, riser half of it; return: common practice).
@@ -41,7 +43,8 @@ struct JudgedDuct {
     units::Velocity velocity;
     units::FrictionRate friction;  // a hidden duct's factor included
     bool too_fast = false, loses_too_much = false;
-    std::optional<house::Shape> would_do;  // the next size down, where that is enough
+    std::optional<house::Shape>
+        would_do;  // the smallest size of its kind that is enough, where it is smaller
     Size size() const;
 };
 

@@ -90,4 +90,10 @@ units::Length equivalent_round(const house::FlatOval& oval) {
     return units::Length(1.55 * std::pow(section.area.si(), 0.625) / std::pow(section.perimeter.si(), 0.25));
 }
 
+units::Length equivalent_round(const house::Shape& shape) {
+    if (const auto* flat = std::get_if<house::Rectangular>(&shape)) return equivalent_round(*flat);
+    if (const auto* oval = std::get_if<house::FlatOval>(&shape)) return equivalent_round(*oval);
+    return std::get<house::Round>(shape).diameter;
+}
+
 }  // namespace ducts

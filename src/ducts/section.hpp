@@ -48,5 +48,6 @@ Section section_of(const house::Shape& shape, house::DuctKind kind, double stret
 double flex_compression(units::Length diameter, double stretch);
 units::Length equivalent_round(const house::Rectangular& rectangle);
 units::Length equivalent_round(const house::FlatOval& oval);
+units::Length equivalent_round(const house::Shape& shape);  // of a round duct its diameter
 
 }  // namespace ducts

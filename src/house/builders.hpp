@@ -94,6 +94,12 @@ void build_ducts(Work& work);
 void build_bays(Work& work);  // framing.cpp
 void build_outlets(Work& work);
 
+inline State state_of(const Maybe<State>& written) { return written ? written->value : State::found; }
+// Whether a duct or an outlet is there at this stage.
+inline bool exists(const Work& work, const Maybe<State>& state) {
+    return state_of(state) != (work.stage == Stage::found ? State::added : State::removed);
+}
+
 // What a wall or a window is at this stage: what it becomes in the planned house, else what it is.
 inline const Maybe<std::string>& at_stage(const Work& work, const Maybe<std::string>& is,
                                           const Maybe<std::string>& becomes) {

@@ -11,8 +11,6 @@
 namespace house {
 namespace {
 
-State state_of(const Maybe<State>& written) { return written ? written->value : State::found; }
-
 // A tape round a pipe also goes over its seam: a diameter within 4 % of a whole inch is that stock pipe.
 Round from_tape(units::Length around) {
     const units::Length diameter = around / std::numbers::pi;
@@ -119,10 +117,6 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
     return duct;
 }
 
-bool exists(const Work& work, State state) {
-    return state != (work.stage == Stage::found ? State::added : State::removed);
-}
-
 // Resolves what a duct leaves (from) or joins (to); "plenum" and "blower" are the ends of the tree.
 void connect(Work& work, const SurveyDuct& written, Duct& duct) {
     const bool supply = duct.side == DuctSide::supply;
@@ -140,7 +134,7 @@ void connect(Work& work, const SurveyDuct& written, Duct& duct) {
         return work.ledger.blame(
             end->place, "the duct " + duct.name + " and the " + end->value + " are on different sides",
             "a supply duct leaves a supply duct, a return duct joins a return duct");
-    if (!exists(work, state_of(trunk.state)))
+    if (!exists(work, trunk.state))
         return work.ledger.blame(Mistake{
             "the duct " + duct.name + " hangs on the " + end->value + ", which is not there",
             {},
@@ -187,7 +181,7 @@ void build_ducts(Work& work) {
     bool has_return = false;
     house.ducts.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
-        if (!exists(work, state_of(written[i].state))) continue;
+        if (!exists(work, written[i].state)) continue;
         Duct duct = build_duct(work, written[i], static_cast<int>(i));
         connect(work, written[i], duct);
         has_return = has_return || duct.side == DuctSide::return_side;

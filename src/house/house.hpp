@@ -130,6 +130,10 @@ struct Ventilation {
     bool runs() const { return supply > units::Airflow() || exhaust > units::Airflow(); }
 };
 
+// What the runs to rooms not described leave: the trunks there are, the plenum, or one duct.
+enum class UsualStart { trunks, plenum };
+using OthersLeave = std::variant<UsualStart, DuctId>;
+
 // The rooms nobody described, as one lump at the house's temperature.
 struct OtherRooms {
     units::Area floor_area;  // 0 where only the heat loss was given
@@ -140,6 +144,7 @@ struct OtherRooms {
     units::Length pipe;                           // round
     units::Length shortest_reach, longest_reach;  // of their runs, from trunk or plenum to the outlet
     Turns turns;
+    OthersLeave leave = UsualStart::trunks;
 };
 
 // --- the machine

@@ -1,8 +1,32 @@
 // The rooms nobody described, as one lump.
 #include "house/builders.hpp"
+#include "house/names.hpp"
 #include "units/unit.hpp"
 
 namespace house {
+namespace {
+
+// What their runs leave, where the sheet says it.
+OthersLeave left_by_others(Work& work, const Given<std::string>& from) {
+    if (from.value == "plenum") return UsualStart::plenum;
+    const auto found = find_named(work.survey.ducts, from.value);
+    if (!found) {
+        blame_unknown(work.ledger, from, "duct", work.survey.ducts);
+        return UsualStart::trunks;
+    }
+    const SurveyDuct& duct = work.survey.ducts[static_cast<std::size_t>(*found)];
+    if (duct.side && duct.side->value == DuctSide::return_side)
+        work.ledger.blame(from.place, "the " + from.value + " is a return duct",
+                          "the other rooms' runs leave a supply duct, or \"plenum\"");
+    if (!exists(work, duct.state))
+        work.ledger.blame(from.place,
+                          "the other rooms' runs leave the " + from.value + ", which is not there " +
+                              (work.stage == Stage::found ? "yet" : "any more"),
+                          "name a duct that stays, or \"plenum\"");
+    return DuctId{*found};
+}
+
+}  // namespace
 
 void build_other_rooms(Work& work) {
     if (!work.survey.other_rooms) return;
@@ -34,6 +58,7 @@ void build_other_rooms(Work& work) {
     rooms.turns = written.turns
                       ? written.turns->value
                       : Turns{static_cast<int>(ledger.take(DefaultId::other_rooms_turns, what)), true};
+    if (written.from) rooms.leave = left_by_others(work, *written.from);
     if (written.pipe && rooms.pipe.si() <= 0)
         ledger.blame(written.pipe->place, "a pipe has a diameter above zero");
     work.house.other_rooms = rooms;

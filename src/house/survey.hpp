@@ -158,6 +158,7 @@ struct SurveyOtherRooms {
     Maybe<units::Length> pipe;
     Maybe<Two> reach;
     Maybe<Turns> turns;
+    Maybe<std::string> from;  // "plenum" or a duct: what their runs leave
 };
 
 struct SurveyHeater {

@@ -4,9 +4,8 @@
 
 #include "house/cannot_answer.hpp"
 #include "loads/air.hpp"
+#include "loads/damp_air.hpp"
 #include "psychro/enthalpy.hpp"
-#include "psychro/relative_humidity.hpp"
-#include "psychro/wet_bulb.hpp"
 #include "units/unit.hpp"
 
 namespace loads {
@@ -14,26 +13,11 @@ namespace {
 
 namespace unit = units::unit;
 
-constexpr double indoor_humidity = 0.5;
-
-psychro::State indoors(const house::Summer& summer, units::Pressure pressure) {
-    return psychro::state_from_relative_humidity(unit::in_celsius(summer.indoor), indoor_humidity,
-                                                 pressure.si());
-}
-
-double more_outdoors(const house::Summer& summer, const psychro::State& indoor) {
-    if (const auto* given = std::get_if<double>(&summer.moisture)) return *given;
-    const double wet_bulb = unit::in_celsius(std::get<units::Temperature>(summer.moisture));
-    const psychro::State outdoor =
-        psychro::state_from_wet_bulb(unit::in_celsius(summer.outdoor), wet_bulb, indoor.pressure_pa);
-    return std::max(0.0, outdoor.humidity_ratio - indoor.humidity_ratio);
-}
-
-// J per kg of air that brings so much more moisture.
-double heat_of_moisture(const psychro::State& indoor, double more) {
-    psychro::State moister = indoor;
-    moister.humidity_ratio += more;
-    return psychro::enthalpy_j_per_kg_dry_air(moister) - psychro::enthalpy_j_per_kg_dry_air(indoor);
+// J per kg of air that brings so much more moisture than the air indoors has.
+double heat_of_moisture(psychro::State indoor, double more) {
+    const double without = psychro::enthalpy_j_per_kg_dry_air(indoor);
+    indoor.humidity_ratio += more;
+    return psychro::enthalpy_j_per_kg_dry_air(indoor) - without;
 }
 
 }  // namespace
@@ -53,8 +37,9 @@ SummerLeakage summer_leakage(const house::House& house, const Infiltration& wint
     leaks.air = outdoor_air(leaks.airflow, house.ventilation);
     leaks.heat_per_kelvin = leaks.air.to_heat() * air.density * air.specific_heat;
     try {
-        const psychro::State indoor = indoors(summer, pressure);
-        leaks.moisture = more_outdoors(summer, indoor);
+        const SummerMoisture moisture = summer_moisture(house);
+        const psychro::State indoor{unit::in_celsius(summer.indoor), moisture.indoors, pressure.si()};
+        leaks.moisture = std::max(0.0, moisture.outdoors - moisture.indoors);
         leaks.latent = units::Power((leaks.air.entering() * air.density).si() *
                                     heat_of_moisture(indoor, leaks.moisture));
     } catch (const psychro::OutOfRange& range) {

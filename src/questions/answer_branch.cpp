@@ -115,8 +115,10 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     if (answer.passage && !answer.passage->passes(answer.sizing.chosen)) answer.verdict = Verdict::no;
     answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
     answer.judged = judged_ducts(built.house, answer.sizing);
+    answer.leftovers = leftover_ducts(built.house, answer.sizing, answer.judged);
     answer.way_back = way_back(built.house, answer.sizing);
     answer.wrap = wrap_effect(built.house, answer.sizing);
+    answer.in_summer = branch_in_summer(built.house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;
     answer.loss_before = loss_as_found(
         survey, room, answer.sizing.setting.loss.rooms[static_cast<std::size_t>(room.index)].total);

@@ -8,7 +8,9 @@
 #include "house/survey.hpp"
 #include "questions/branch_ducts.hpp"
 #include "questions/branch_passage.hpp"
+#include "questions/leftover_ducts.hpp"
 #include "questions/size_branch.hpp"
+#include "questions/sweating_branch.hpp"
 #include "questions/verdict.hpp"
 #include "questions/weigh_assumptions.hpp"
 #include "questions/wrap_branch.hpp"
@@ -35,8 +37,10 @@ struct BranchAnswer {
     std::optional<AtHouseTemperature> cooler;
     std::optional<BranchPassage> passage;     // where the sheet leads it through a bay
     std::vector<ducts::JudgedDuct> judged;    // the ducts whose shape the sheet gives
+    std::vector<LeftoverDuct> leftovers;      // old pipes much too wide, or leading nowhere
     std::optional<WayBack> way_back;          // of the room's air past its closed door
     std::optional<WrapEffect> wrap;           // of bare new ducts in the cold
+    std::optional<BranchInSummer> in_summer;  // its outside, where cooled air runs in it
     std::optional<units::Power> loss_before;  // of the room in the house as found, where it differs
     Range range(BranchFigure figure) const { return weighed.ranges[static_cast<std::size_t>(figure)]; }
 };

@@ -102,9 +102,11 @@ Note which_air(const BranchView& view) {
 // A duct sized for winter may be too small for summer: the reader must not take the one for the other.
 Note summer_note(const BranchView& view) {
     if (!view.answer.house.summer) return {};
-    return {"in summer",
-            {"this pipe is sized for heating; sillflow loads says how much air cooling asks for, and where "
-             "summer sizes the duct"}};
+    Note note{"in summer",
+              {"this pipe is sized for heating; sillflow loads says how much air cooling asks for, and where "
+               "summer sizes the duct"}};
+    if (view.answer.in_summer) note.lines.push_back(sweat_sentence(view));
+    return note;
 }
 
 }  // namespace
@@ -126,6 +128,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         before_note(view),
                                         friction_rate_note(view),
                                         ducts_note(view),
+                                        stack_note(view),
                                         bay_note(view),
                                         wrap_note(view),
                                         way_back_note(view),

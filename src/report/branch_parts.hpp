@@ -35,15 +35,17 @@ std::string branch_verdict(const BranchView& view);
 std::vector<std::string> what_would_help(const BranchView& view);
 
 Table branch_table(const BranchView& view);        // branch_table.cpp
+Note stack_note(const BranchView& view);           // likewise: its equivalent round; empty without one
 Note why_it_needs(const BranchView& view);         // branch_need.cpp
 Note friction_rate_note(const BranchView& view);   // branch_friction_rate.cpp
 Note close_fittings_note(const BranchView& view);  // likewise; empty where they stand apart
 Note bay_note(const BranchView& view);             // branch_bay.cpp
 std::string blocked_sentence(const BranchView& view);
-Note ducts_note(const BranchView& view);     // branch_ducts.cpp
-Note way_back_note(const BranchView& view);  // likewise
-Note wrap_note(const BranchView& view);      // branch_wrap.cpp
-Note parts_to_buy(const BranchView& view);   // branch_purchase.cpp
+Note ducts_note(const BranchView& view);             // branch_ducts.cpp
+Note way_back_note(const BranchView& view);          // likewise
+Note wrap_note(const BranchView& view);              // branch_wrap.cpp
+std::string sweat_sentence(const BranchView& view);  // likewise, of a branch that is looked at in summer
+Note parts_to_buy(const BranchView& view);           // branch_purchase.cpp
 
 // branch_place.cpp: where the branch begins and where its air comes out.
 std::vector<const house::Duct*> new_ducts(const BranchView& view);  // from the trunk outwards

@@ -103,4 +103,14 @@ Table branch_table(const BranchView& view) {
     return table;
 }
 
+Note stack_note(const BranchView& view) {
+    Note note{"stack", {}};
+    for (const BranchTrial& trial : view.sizing().trials)
+        if (!std::holds_alternative<house::Round>(trial.pipe) && view.sizing().to_size)
+            note.lines.push_back(shape_text(trial.pipe, view.system) +
+                                 " carries as much at the same friction as " +
+                                 with_article(as_round_text(trial.pipe, view.system)) + " round pipe");
+    return note;
+}
+
 }  // namespace report

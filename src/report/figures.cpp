@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "ducts/section.hpp"
 #include "units/unit.hpp"
 
 namespace report {
@@ -56,6 +57,12 @@ std::string shape_text(const house::Shape& shape, units::System system) {
         return unbroken(side(oval->minor, system) + " x " + side(oval->major, system) + unit + " oval");
     const auto& flat = std::get<house::Rectangular>(shape);
     return unbroken(side(flat.width, system) + " x " + side(flat.height, system) + unit);
+}
+
+std::string as_round_text(const house::Shape& shape, units::System system) {
+    const units::Length round = ducts::equivalent_round(shape);
+    return unbroken(system == units::System::us ? units::decimal(round / units::unit::inch, 1) + " in"
+                                                : units::decimal(round / units::unit::millimetre, 0) + " mm");
 }
 
 std::string duct_words(const house::Shape& shape, units::System system) {

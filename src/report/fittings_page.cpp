@@ -22,14 +22,9 @@ std::string feet_or_metres(units::Length length, System system) {
 // What the shape is as a pipe, where it is none.
 std::string size_words(const house::Shape& shape, System system) {
     const std::string size = shape_text(shape, system);
-    units::Length as_round;
     if (std::holds_alternative<house::Round>(shape)) return with_article(size + " pipe");
-    if (const auto* flat = std::get_if<house::Rectangular>(&shape)) as_round = ducts::equivalent_round(*flat);
-    if (const auto* oval = std::get_if<house::FlatOval>(&shape)) as_round = ducts::equivalent_round(*oval);
-    const std::string round = system == System::us
-                                  ? units::decimal(as_round / units::unit::inch, 1) + " in"
-                                  : units::decimal(as_round / units::unit::millimetre, 0) + " mm";
-    return fmt::format("{} duct (carries as {} pipe)", with_article(size), with_article(unbroken(round)));
+    return fmt::format("{} duct (carries as {} pipe)", with_article(size),
+                       with_article(as_round_text(shape, system)));
 }
 
 Table table_of(const FittingsAnswer& answer, System system) {

@@ -15,9 +15,15 @@ Json shape_of(const house::Shape& shape) {
     if (const auto* round = std::get_if<house::Round>(&shape))
         return {{"kind", "round"}, {"diameter_m", si(round->diameter)}};
     if (const auto* oval = std::get_if<house::FlatOval>(&shape))
-        return {{"kind", "flat oval"}, {"width_m", si(oval->major)}, {"height_m", si(oval->minor)}};
+        return {{"kind", "flat oval"},
+                {"width_m", si(oval->major)},
+                {"height_m", si(oval->minor)},
+                {"equivalent_round_m", si(ducts::equivalent_round(shape))}};
     const auto& flat = std::get<house::Rectangular>(shape);
-    return {{"kind", "rectangular"}, {"width_m", si(flat.width)}, {"height_m", si(flat.height)}};
+    return {{"kind", "rectangular"},
+            {"width_m", si(flat.width)},
+            {"height_m", si(flat.height)},
+            {"equivalent_round_m", si(ducts::equivalent_round(shape))}};
 }
 
 Json trial_of(const questions::BranchTrial& trial) {
@@ -89,6 +95,38 @@ Json wrap_of(const std::optional<questions::WrapEffect>& wrap) {
             {"wrapped", on_its_way_of(wrap->wrapped)}};
 }
 
+Json on_a_pipe(const questions::OnAPipe& pipe) {
+    return {{"arrives_C", celsius(pipe.arrives)}, {"lost_W", si(pipe.lost)}};
+}
+
+Json leftovers_of(const questions::BranchAnswer& answer) {
+    constexpr const char* advice[] = {"keep", "sleeve", "blank"};
+    Json all = Json::array();
+    for (const questions::LeftoverDuct& old : answer.leftovers) {
+        Json one = {{"duct", answer.house.ducts[static_cast<std::size_t>(old.duct)].name},
+                    {"advice", advice[static_cast<std::size_t>(old.advice)]}};
+        if (old.advice != questions::Advice::blank) {
+            one["speed_m_s"] = si(old.speed);
+            one["sleeve_m"] = si(old.sleeve.diameter);
+            one["as_it_is"] = on_a_pipe(old.as_it_is);
+            one["sleeved"] = on_a_pipe(old.sleeved);
+        }
+        all.push_back(std::move(one));
+    }
+    return all;
+}
+
+Json in_summer_of(const questions::BranchAnswer& answer) {
+    if (!answer.in_summer) return nullptr;
+    const questions::BranchInSummer& summer = *answer.in_summer;
+    return {{"duct", answer.house.ducts[static_cast<std::size_t>(summer.duct)].name},
+            {"air_around_C", celsius(summer.around)},
+            {"dew_point_C", celsius(summer.dew_point)},
+            {"outside_of_duct_C", celsius(summer.outside)},
+            {"sweats", summer.sweats()},
+            {"insulation_that_keeps_dry_m2_K_W", summer.needed ? Json(si(*summer.needed)) : Json(nullptr)}};
+}
+
 Json passage_of(const questions::BranchAnswer& answer) {
     if (!answer.passage) return nullptr;
     const questions::BranchPassage& passage = *answer.passage;
@@ -150,6 +188,8 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"at_house_temperature", cooler_of(answer.cooler)},
             {"through", passage_of(answer)},
             {"ducts_judged", judged_of(answer)},
+            {"leftover_ducts", leftovers_of(answer)},
+            {"in_summer", in_summer_of(answer)},
             {"way_back", way_back_of(answer.way_back)},
             {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},

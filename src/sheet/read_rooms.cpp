@@ -163,6 +163,7 @@ void read_other_rooms(TableReader& sheet, house::Survey& survey) {
     rooms.pipe = table.quantity("pipe", thickness);
     rooms.reach = table.range("reach", distance);
     rooms.turns = read_turns(table, "turns");
+    rooms.from = table.text("from");
     table.finish();
     survey.other_rooms = std::move(rooms);
 }

@@ -257,6 +257,20 @@ TEST(DuctSystem, trunks_are_laid_end_to_end_for_the_runs_not_described) {
     EXPECT_THAT(places, testing::Pointwise(testing::DoubleNear(1e-12), {2.5, 7.5, 12.5, 17.5, 2.5, 7.5}));
 }
 
+TEST(DuctSystem, runs_not_described_leave_the_plenum_or_the_duct_the_sheet_names) {
+    house::House house;
+    const int wide_leg = add_root(house, round_of(12), 9);
+    const int stub = add_branch(house, wide_leg, 4, six_inch, 6);
+    add_other_rooms(house, 3, 6, 16);
+    house.other_rooms->leave = house::UsualStart::plenum;
+    for (const Side supply = system_of(house).supply; const SystemSection* run : other_runs(supply))
+        EXPECT_EQ(run->parent, -1);
+    house.other_rooms->leave = id_of(stub);
+    const Side supply = system_of(house).supply;
+    ASSERT_EQ(other_runs(supply).size(), 3u);
+    for (const SystemSection* run : other_runs(supply)) EXPECT_EQ(at(supply, run->parent).duct, stub);
+}
+
 TEST(DuctSystem, a_root_with_an_outlet_is_no_trunk) {
     house::House house;
     add_root(house, trunk_shape, 20);

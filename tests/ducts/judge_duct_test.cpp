@@ -35,6 +35,21 @@ TEST(JudgeDuct, by_friction) {
     EXPECT_EQ(larger.would_do, house::Shape(round_of(5)));
 }
 
+// 40 cfm at 0.08 in.wc/100 ft: a 5 in pipe carries 59.8, a 4 in one 32.7.
+TEST(JudgeDuct, the_smallest_that_would_do) {
+    EXPECT_EQ(judged(round_of(12), 40).would_do, house::Shape(round_of(5)));
+}
+
+TEST(JudgeDuct, a_duct_without_air_is_not_judged) {
+    house::House house;
+    add_outlet(house, add_root(house, six_inch, 20));
+    add_root(house, round_of(9), 16);
+    const DuctSystem system = system_of(house);
+    const auto all = judge_ducts(house, system.supply, rate, reference_air());
+    ASSERT_EQ(all.size(), 1u);
+    EXPECT_EQ(all[0].duct, 0);
+}
+
 TEST(JudgeDuct, by_velocity) {
     const JudgedDuct fast = judged(round_of(10), 350);
     EXPECT_TRUE(fast.too_fast);

@@ -46,6 +46,28 @@ TEST(OtherRooms, what_is_given_is_not_assumed) {
     EXPECT_FALSE(rooms.turns.square);
 }
 
+TEST(OtherRooms, their_runs_leave_the_trunks_the_plenum_or_one_duct) {
+    house::Survey survey = one_room();
+    add_other_rooms(survey);
+    EXPECT_EQ(planned(survey).house.other_rooms->leave, house::OthersLeave(house::UsualStart::trunks));
+    survey.other_rooms->from = at(706, std::string("plenum"));
+    EXPECT_EQ(planned(survey).house.other_rooms->leave, house::OthersLeave(house::UsualStart::plenum));
+    add_duct(survey, "trunk", "plenum");
+    survey.other_rooms->from = at(706, std::string("trunk"));
+    EXPECT_EQ(planned(survey).house.other_rooms->leave, house::OthersLeave(house::DuctId{0}));
+    EXPECT_THAT(mistakes(survey), IsEmpty());
+}
+
+TEST(OtherRooms, what_their_runs_leave_is_a_supply_duct_that_is_there) {
+    house::Survey survey = one_room();
+    add_other_rooms(survey).from = at(706, std::string("no such duct"));
+    EXPECT_THAT(mistakes(survey), ElementsAre(testing::StartsWith("706: no duct is called 'no such duct'")));
+    house::SurveyDuct& duct = add_duct(survey, "trunk", "plenum");
+    survey.other_rooms->from = at(706, std::string("trunk"));
+    duct.state = at(707, house::State::removed);
+    EXPECT_THAT(mistakes(survey), testing::Contains(testing::HasSubstr("which is not there any more")));
+}
+
 TEST(OtherRooms, their_size_and_their_outlets_have_to_be_given) {
     house::Survey survey = one_room();
     add_other_rooms(survey).floor_area.reset();

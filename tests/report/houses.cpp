@@ -188,6 +188,27 @@ name = "bay 4"
 clear = ["11-3/8 in", "7-1/2 in"]
 pipes = [{ name = "3 in drain", outside = "3-15/16 in", from_west = "1-1/2 in", top = "3/4 in" }]
 )";
+constexpr std::string_view old_pipes = R"(
+[[duct]]
+name = "wide leg"
+side = "supply"
+from = "plenum"
+shape = "12 in"
+length = "24 ft"
+turns = "2 rounded"
+runs_in = "basement"
+[[outlet]]
+name = "hall register"
+duct = "wide leg"
+room = "hall"
+[[duct]]
+name = "dead leg"
+side = "supply"
+from = "plenum"
+shape = "9 in"
+length = "14 ft"
+turns = "1 rounded"
+)";
 constexpr std::string_view new_run = R"(at = "20 ft"
 length = "17 ft"
 )";
@@ -300,6 +321,9 @@ const std::vector<NamedSheet>& sheets() {
               new_run, "at = \"20 ft\"\nlength = \"30 ft\"\nruns_in = \"crawl\"\n")},
         {"average leakage, shared by volume",
          with(bath_sheet(), "air_leakage = \"leaky\"", "air_leakage = \"average\"")},
+        {"old wide pipes, a cooled run in the crawl space",
+         with(cooled_bath_sheet(), new_run, "at = \"20 ft\"\nlength = \"30 ft\"\nruns_in = \"crawl\"\n") +
+             std::string(old_pipes)},
         {"no pressure for the ducts",
          with(bath_sheet(), "[blower]\n", "[blower]\nstatic = \"0.01 in.wc\"\n")},
     };

@@ -16,6 +16,8 @@ TEST(Read, OtherRooms) {
     EXPECT_EQ(rooms.outlets->value, 7);
     expect_quantity(rooms.pipe, 5 * inch, "\"5 in\"");
     expect_two(rooms.reach, two(49 * inch, 21 * foot), "[\"4 ft 1 in\", \"21 ft\"]");
+    ASSERT_TRUE(rooms.from);
+    EXPECT_EQ(rooms.from->value, "trunk");
     ASSERT_TRUE(rooms.turns);
     EXPECT_EQ(rooms.turns->value.count, 2);
     EXPECT_FALSE(rooms.turns->value.square);
