@@ -33,7 +33,7 @@ struct BranchAnswer {
     Weighed weighed;
     Verdict verdict = Verdict::no;
     std::optional<AtHouseTemperature> cooler;
-    std::optional<BranchPassage> passage;     // where the sheet leads it through a bay
+    std::optional<BranchPassage> passage;     // where the sheet leads it through bays
     std::vector<ducts::JudgedDuct> judged;    // the ducts whose shape the sheet gives
     std::optional<WayBack> way_back;          // of the room's air past its closed door
     std::optional<WrapEffect> wrap;           // of bare new ducts in the cold

@@ -89,9 +89,7 @@ Json wrap_of(const std::optional<questions::WrapEffect>& wrap) {
             {"wrapped", on_its_way_of(wrap->wrapped)}};
 }
 
-Json passage_of(const questions::BranchAnswer& answer) {
-    if (!answer.passage) return nullptr;
-    const questions::BranchPassage& passage = *answer.passage;
+Json bay_passage_of(const questions::BayPassage& passage, const questions::BranchAnswer& answer) {
     const house::Bay& bay = answer.house.bays[static_cast<std::size_t>(passage.bay)];
     Json spares = Json::array();
     for (units::Length spare : passage.spares) spares.push_back(si(spare));
@@ -101,11 +99,24 @@ Json passage_of(const questions::BranchAnswer& answer) {
                 {"way", routes::word_of(passage.move->way)},
                 {"by_m", si(passage.move->by)}};
     return {{"bay", bay.name},
+            {"duct", answer.house.ducts[static_cast<std::size_t>(passage.duct)].name},
             {"spare_of_each_trial_m", spares},
             {"passes", passage.passes(answer.sizing.chosen)},
             {"would_pass_after", move},
             {"largest_pipe", passage.largest_pipe ? shape_of(*passage.largest_pipe) : Json(nullptr)},
             {"largest_stack", passage.largest_stack ? shape_of(*passage.largest_stack) : Json(nullptr)}};
+}
+
+// The tightest bay alone.
+Json passage_of(const questions::BranchAnswer& answer) {
+    return answer.passage ? bay_passage_of(answer.passage->narrowest(), answer) : Json(nullptr);
+}
+
+Json bays_of(const questions::BranchAnswer& answer) {
+    Json bays = Json::array();
+    if (!answer.passage) return bays;
+    for (const questions::BayPassage& bay : answer.passage->bays) bays.push_back(bay_passage_of(bay, answer));
+    return bays;
 }
 
 const char* size_word(ducts::Size size) {
@@ -149,6 +160,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"trials", trials},
             {"at_house_temperature", cooler_of(answer.cooler)},
             {"through", passage_of(answer)},
+            {"through_bays", bays_of(answer)},
             {"ducts_judged", judged_of(answer)},
             {"way_back", way_back_of(answer.way_back)},
             {"wrap", wrap_of(answer.wrap)},
