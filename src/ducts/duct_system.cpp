@@ -6,6 +6,7 @@
 #include <boost/graph/adjacency_list.hpp>
 #include <boost/graph/topological_sort.hpp>
 
+#include "ducts/run_heat_loss.hpp"
 #include "house/cannot_answer.hpp"
 #include "units/unit.hpp"
 
@@ -104,7 +105,9 @@ class SideBuilder {
         piece.fittings.reserve(d.fittings.size());
         for (const house::CatalogueName& name : d.fittings) piece.fittings.push_back(fitting_named(name));
         piece.loss_factor = d.loss_factor;
-        piece.resistance = d.resistance;
+        piece.bare = d.resistance - d.wrap;
+        piece.wrap = d.wrap;
+        piece.resistance = insulated_resistance(piece.bare, piece.wrap, piece.kind, piece.section);
         piece.surroundings = around(d);
         return piece;
     }
@@ -237,7 +240,10 @@ DuctSystem duct_system(const house::House& house, const DesignFlows& flows,
 void give_shape(DuctSystem& system, const house::Shape& shape) {
     for (Side* side : {&system.supply, &system.return_side})
         for (SystemSection& piece : *side)
-            if (piece.unsized) piece.section = section_of(shape, piece.kind, piece.stretch);
+            if (piece.unsized) {
+                piece.section = section_of(shape, piece.kind, piece.stretch);
+                piece.resistance = insulated_resistance(piece.bare, piece.wrap, piece.kind, piece.section);
+            }
 }
 
 void set_flows(DuctSystem& system, const DesignFlows& flows) {

@@ -42,7 +42,8 @@ struct SystemSection {
     units::Length length;
     std::vector<Fitting> fittings;
     double loss_factor = 1;
-    units::Resistance resistance;
+    units::Resistance bare, wrap;  // films and wall; rated, of its insulation
+    units::Resistance resistance;  // from duct air to surroundings, of both with this section
     units::Temperature surroundings;
     units::MassFlow flow;
 };

@@ -1,6 +1,9 @@
 #include "ducts/run_heat_loss.hpp"
 
 #include <cmath>
+#include <numbers>
+
+#include "units/unit.hpp"
 
 namespace ducts {
 
@@ -15,5 +18,19 @@ units::Temperature leaving_temperature(const Run& run, units::MassFlow flow,
 // Flat, as a wrap is rated. Around a pipe the heat leaves through a wider face than it enters by: R-6 on a
 // 6 in pipe is on its inner face, so that a wrapped pipe loses about a quarter more than this says.
 units::Resistance wrapped_resistance(units::Resistance bare, units::Resistance wrap) { return bare + wrap; }
+
+units::Resistance flexible_insulation(units::Resistance rated, units::Length inside) {
+    constexpr units::Conductivity wool{0.356 * 0.0254 / units::unit::r_value_us.si()};  // 0.356 in for each R
+    const units::Length twice_thickness = 2 * (rated * wool);
+    return inside / (2 * wool) * std::log1p(twice_thickness / inside);
+}
+
+units::Resistance insulated_resistance(units::Resistance bare, units::Resistance wrap, house::DuctKind kind,
+                                       const Section& section) {
+    const units::Length round = section.perimeter / std::numbers::pi;  // the diameter, were it round
+    const bool is_round = round <= section.hydraulic_diameter * (1 + 1e-9);
+    if (kind != house::DuctKind::flex || !is_round) return wrapped_resistance(bare, wrap);
+    return bare + flexible_insulation(wrap, section.hydraulic_diameter);
+}
 
 }  // namespace ducts

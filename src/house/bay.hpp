@@ -10,7 +10,7 @@
 namespace house {
 
 // A pipe in a bay, along it or from side to side. Heights below the bay's top, to the top of the pipe, at its
-// two ends.
+// two ends: of the bay, or, where it lies across, at the first side and at the other.
 struct BayPipe {
     std::string name;  // "3 in drain"
     units::Length outside;
@@ -29,5 +29,16 @@ struct Bay {
     units::Length clearance;  // to be kept between a duct and a pipe
     std::vector<BayPipe> pipes;
 };
+
+// Whether two pipes of a bay so wide are in one place somewhere; m throughout, exact for straight pipes.
+//
+//     along, both     hypot(distance across, least difference of height from end to end) < half of both
+//     outsides one across      difference of height where they cross, square to the pipe across < half of
+//     both outsides
+//
+// Where along the bay a pipe across lies the sheet does not say: it runs through a pipe that slopes only
+// where it would anywhere, and two pipes across may lie one behind the other. Source: plane geometry
+// (derived).
+bool run_through_each_other(const BayPipe& a, const BayPipe& b, units::Length bay_width);
 
 }  // namespace house

@@ -91,7 +91,9 @@ Assembly assembly_or(Work& work, const Maybe<std::string>& name, DefaultId usual
 void build_other_rooms(Work& work);
 void build_machine(Work& work);
 void build_ducts(Work& work);
-void build_bays(Work& work);  // framing.cpp
+void build_bays(Work& work);                                           // framing.cpp
+void build_bay_pipes(Work& work, const SurveyBay& written, Bay& bay);  // bay_pipes.cpp
+inline bool is_first_side(WallSide side) { return side == WallSide::west || side == WallSide::south; }
 void build_outlets(Work& work);
 
 inline State state_of(const Maybe<State>& written) { return written ? written->value : State::found; }

@@ -242,6 +242,7 @@ struct SurveyBayPipe {
     Place place;
     Maybe<std::string> name;
     Maybe<units::Length> outside;   // its widest: over the hub
+    Maybe<std::string> size;        // or its trade name, "3 in PVC"
     Maybe<WallSide> from;           // the side of the bay it is measured from
     Maybe<units::Length> distance;  // from that side to the pipe
     Maybe<Two> top, bottom;         // below the bay's top, above its bottom; at its two ends

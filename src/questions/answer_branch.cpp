@@ -49,6 +49,30 @@ Asked asked(const BranchTrial& trial, std::string choice) {
     return {{needs, trial.carries.si(), trial.margin().si(), trial.reaches.si()}, std::move(choice)};
 }
 
+// The size this house would choose, if it passes the bays; else the first of those on the list that both
+// holds the room and passes.
+std::optional<house::Shape> size_that_passes(const house::House& house, const BranchSetting& setting,
+                                             const BranchTrial& choice,
+                                             const std::vector<BranchTrial>& others) {
+    if (passes_every_bay(house, setting, choice.pipe)) return choice.pipe;
+    if (!setting.to_size) return std::nullopt;
+    for (const BranchTrial& other : others)
+        if (passes_every_bay(house, setting, other.pipe) && try_size(house, setting, other.pipe).holds())
+            return other.pipe;
+    return std::nullopt;
+}
+
+// What is chosen there, by way of the bays where it is led through any.
+void choose_again(const house::House& house, const BranchSetting& setting, const BranchTrial& choice,
+                  const std::vector<BranchTrial>& others, Asked& asked) {
+    asked.choice = setting.to_size ? choice_text(choice) : std::string();
+    if (led_through_bays(house, setting).empty()) return;
+    asked.passing = size_that_passes(house, setting, choice, others);
+    if (!setting.to_size || !choice.holds() || !asked.passing || *asked.passing == choice.pipe) return;
+    const auto* round = std::get_if<house::Round>(&*asked.passing);
+    asked.choice = round ? std::to_string(round->diameter.si()) : std::string();
+}
+
 // The same question of another house: the size stays, and then what would be chosen there.
 std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet,
                                const BranchSizing& sizing) {
@@ -57,8 +81,27 @@ std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet
         sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
     const BranchTrial trial = try_size(house, setting, kept);
     if (!trial.needs) return std::nullopt;
-    if (!sizing.to_size || !std::holds_alternative<house::Round>(trial.pipe)) return asked(trial, {});
-    return asked(trial, choice_text(choose_pipe(house, setting, trial)));
+    Asked again = asked(trial, {});
+    const bool searched = sizing.to_size && std::holds_alternative<house::Round>(sizing.trials[0].pipe);
+    choose_again(house, setting, searched ? choose_pipe(house, setting, trial) : trial, sizing.trials, again);
+    return again;
+}
+
+// The answer itself, as ask_again tells it of other houses.
+Asked as_answered(const house::House& house, const BranchSizing& sizing) {
+    const BranchTrial& choice = sizing.choice();
+    Asked answered = asked(choice, choice_text(choice));
+    if (passes_every_bay(house, sizing.setting, choice.pipe)) answered.passing = choice.pipe;
+    return answered;
+}
+
+// A room to be kept beside a pipe that is only a guess may be just what is lacking.
+bool may_not_pass(const Weighed& weighed, const house::Shape& chosen) {
+    const auto blocked = [&](const std::optional<Asked>& end) { return end && end->passing != chosen; };
+    return std::any_of(weighed.weights.begin(), weighed.weights.end(), [&](const Weight& weight) {
+        return weight.assumption.id == house::DefaultId::pipe_clearance &&
+               (blocked(weight.at_low) || blocked(weight.at_high));
+    });
 }
 
 std::optional<AtHouseTemperature> at_house_temperature(const house::House& house, const BranchSizing& sizing,
@@ -96,18 +139,19 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
         outlet_name.empty() ? only_new_outlet(built.house) : outlet_named(built.house, outlet_name);
     answer.outlet = outlet;
     answer.sizing = size_branch(built.house, outlet.id, stock);
-    answer.passage = branch_passage(built.house, answer.sizing);
-    if (answer.passage) {
-        add_largest_that_passes(built.house, answer.sizing, *answer.passage);
-        choose(built.house, answer.sizing, best_that_passes(answer.sizing, *answer.passage));
+    if (!led_through_bays(built.house, answer.sizing.setting).empty()) {
+        add_largest_that_passes(built.house, answer.sizing);
+        choose(built.house, answer.sizing, best_that_passes(built.house, answer.sizing));
+        answer.passage = branch_passage(built.house, answer.sizing);
     }
     const BranchTrial& choice = answer.sizing.choice();
     answer.weighed = weigh_assumptions(
-        survey, built, house::Stage::planned, asked(choice, choice_text(choice)),
+        survey, built, house::Stage::planned, as_answered(built.house, answer.sizing),
         [&](const house::House& house) { return ask_again(house, outlet.id, answer.sizing); });
     Range margin = answer.range(BranchFigure::margin);
     // "No answer" at one end of a guess means the heater could not warm the room there: never a plain yes.
     if (!answer.weighed.always_answered) margin.low = std::min(margin.low, 0.0);
+    if (answer.passage && may_not_pass(answer.weighed, choice.pipe)) margin.low = std::min(margin.low, 0.0);
     answer.verdict = choice.quiet ? verdict(margin) : Verdict::no;
     // Where the heater falls behind, the return air cools and no pipe brings what is reckoned here.
     if (!answer.sizing.setting.on_time.holds() && holds(answer.verdict))

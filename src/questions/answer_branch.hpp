@@ -35,7 +35,7 @@ struct BranchAnswer {
     Weighed weighed;
     Verdict verdict = Verdict::no;
     std::optional<AtHouseTemperature> cooler;
-    std::optional<BranchPassage> passage;     // where the sheet leads it through a bay
+    std::optional<BranchPassage> passage;     // where the sheet leads it through bays
     std::vector<ducts::JudgedDuct> judged;    // the ducts whose shape the sheet gives
     std::vector<LeftoverDuct> leftovers;      // old pipes much too wide, or leading nowhere
     std::optional<WayBack> way_back;          // of the room's air past its closed door

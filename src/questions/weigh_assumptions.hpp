@@ -19,6 +19,8 @@ namespace questions {
 struct Asked {
     std::vector<double> figures;  // always the same, in the same order
     std::string choice;           // what would be chosen now
+    // Of a duct led through bays: the size that would be chosen and passes them; empty where none does both.
+    std::optional<house::Shape> passing{};
 };
 // Empty where the house gives no answer.
 using Question = std::function<std::optional<Asked>(const house::House&)>;

@@ -33,7 +33,8 @@ std::optional<WrapEffect> wrap_effect(const house::House& house, const BranchSiz
     for (int at : setting.way) {
         ducts::SystemSection& section = system.supply[static_cast<std::size_t>(at)];
         if (!is_bare_in_the_cold(house, section)) continue;
-        section.resistance = ducts::wrapped_resistance(section.resistance, stock_wrap);
+        section.resistance =
+            ducts::insulated_resistance(section.bare, stock_wrap, section.kind, section.section);
         any = true;
     }
     if (!any || !before) return std::nullopt;

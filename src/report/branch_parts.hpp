@@ -21,7 +21,7 @@ struct BranchView {
     std::string room() const;  // "bath"
     units::Temperature wanted() const { return answer.sizing.setting.asked.inside; }
     units::Temperature night() const { return answer.house.site.winter_outdoor; }
-    const house::Bay* bay() const;  // the branch is led through; nullptr where none is named
+    const house::Bay* bay() const;  // the tightest it is led through; nullptr where none is named
     bool blocked() const { return answer.passage && !answer.passage->passes(answer.sizing.chosen); }
     bool needs_none() const { return choice().needs && choice().needs->flow.si() <= 0; }
     // Nothing is left to drive air through the ducts, so no size can be told from another.

@@ -127,9 +127,7 @@ Json in_summer_of(const questions::BranchAnswer& answer) {
             {"insulation_that_keeps_dry_m2_K_W", summer.needed ? Json(si(*summer.needed)) : Json(nullptr)}};
 }
 
-Json passage_of(const questions::BranchAnswer& answer) {
-    if (!answer.passage) return nullptr;
-    const questions::BranchPassage& passage = *answer.passage;
+Json bay_passage_of(const questions::BayPassage& passage, const questions::BranchAnswer& answer) {
     const house::Bay& bay = answer.house.bays[static_cast<std::size_t>(passage.bay)];
     Json spares = Json::array();
     for (units::Length spare : passage.spares) spares.push_back(si(spare));
@@ -139,11 +137,24 @@ Json passage_of(const questions::BranchAnswer& answer) {
                 {"way", routes::word_of(passage.move->way)},
                 {"by_m", si(passage.move->by)}};
     return {{"bay", bay.name},
+            {"duct", answer.house.ducts[static_cast<std::size_t>(passage.duct)].name},
             {"spare_of_each_trial_m", spares},
             {"passes", passage.passes(answer.sizing.chosen)},
             {"would_pass_after", move},
             {"largest_pipe", passage.largest_pipe ? shape_of(*passage.largest_pipe) : Json(nullptr)},
             {"largest_stack", passage.largest_stack ? shape_of(*passage.largest_stack) : Json(nullptr)}};
+}
+
+// The tightest bay alone.
+Json passage_of(const questions::BranchAnswer& answer) {
+    return answer.passage ? bay_passage_of(answer.passage->narrowest(), answer) : Json(nullptr);
+}
+
+Json bays_of(const questions::BranchAnswer& answer) {
+    Json bays = Json::array();
+    if (!answer.passage) return bays;
+    for (const questions::BayPassage& bay : answer.passage->bays) bays.push_back(bay_passage_of(bay, answer));
+    return bays;
 }
 
 const char* size_word(ducts::Size size) {
@@ -187,6 +198,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"trials", trials},
             {"at_house_temperature", cooler_of(answer.cooler)},
             {"through", passage_of(answer)},
+            {"through_bays", bays_of(answer)},
             {"ducts_judged", judged_of(answer)},
             {"leftover_ducts", leftovers_of(answer)},
             {"in_summer", in_summer_of(answer)},

@@ -26,23 +26,33 @@ Body body_of(const house::Shape& shape) {
     return {flat.width.si() / 2, flat.height.si() / 2, false};
 }
 
-// What a pipe sweeps: all points no farther than `radius` from an upright line; a pipe across is a band
-// instead.
+// What a pipe along the bay sweeps: all points no farther than `radius` from an upright line. A pipe across
+// is a band from side to side instead, that starts at `high` and falls by `fall` for each metre of width.
 struct Obstacle {
     double x = 0, high = 0, low = 0, radius = 0;
     bool across = false;
+    double fall = 0;
 };
 
-Obstacle obstacle_of(const house::BayPipe& pipe) {
+Obstacle obstacle_of(const house::BayPipe& pipe, units::Length width) {
     const double radius = pipe.outside.si() / 2;
     const double a = pipe.top.si() + radius, b = pipe.other_top.si() + radius;
-    return {pipe.from_side.si() + radius, std::min(a, b), std::max(a, b), radius, pipe.across};
+    if (pipe.across) return {0, a, a, radius, true, (b - a) / width.si()};
+    return {pipe.from_side.si() + radius, std::min(a, b), std::max(a, b), radius};
+}
+
+// From the outside of a duct to a band across the bay: to its line, less what the duct reaches square to it.
+double distance_to_band(const Body& duct, Point middle, const Obstacle& pipe) {
+    const double end = duct.round ? std::min(duct.half_width, duct.half_height) : 0;
+    const double cosine = 1 / std::hypot(1, pipe.fall), sine = std::abs(pipe.fall) * cosine;
+    const double reach = (duct.half_width - end) * sine + (duct.half_height - end) * cosine + end;
+    return std::abs(middle.y - pipe.high - pipe.fall * middle.x) * cosine - reach - pipe.radius;
 }
 
 // From the outside of a duct whose middle is at `middle` to the outside of the pipe; below zero they overlap.
 double distance(const Body& duct, Point middle, const Obstacle& pipe) {
+    if (pipe.across) return distance_to_band(duct, middle, pipe);
     const double dy = std::max({0.0, pipe.high - middle.y, middle.y - pipe.low});
-    if (pipe.across) return dy - duct.half_height - pipe.radius;
     const double dx = std::abs(middle.x - pipe.x);
     if (duct.round) {
         const double end = std::min(duct.half_width, duct.half_height);  // radius of the round ends
@@ -63,12 +73,16 @@ class Widest {
   public:
     Widest(const Body& duct, std::vector<Obstacle> pipes) : duct_(duct), pipes_(std::move(pipes)) {}
 
-    double over(Point low, Point high) {
+    // Stops as soon as it is known whether there is `enough`, where that is all that is asked.
+    double over(Point low, Point high, std::optional<double> enough) {
         push(low, high);
         constexpr double accuracy = 1e-5;  // m
         constexpr int most_parts = 200'000;
-        for (int i = 0; i < most_parts && !parts_.empty() && parts_.top().bound > best_ + accuracy; ++i)
+        const auto settled = [&] { return enough && (best_ >= *enough || parts_.top().bound < *enough); };
+        for (int i = 0; i < most_parts && !parts_.empty() && parts_.top().bound > best_ + accuracy; ++i) {
+            if (settled()) break;
             split();
+        }
         return best_;
     }
 
@@ -111,28 +125,23 @@ class Widest {
     double best_ = -1e9;
 };
 
-double spare_lying_so(const house::Bay& bay, const Body& duct) {
+constexpr double none_lacking = -1e-5;  // m; a spare above it passes
+
+// passing: only whether the spare is above none_lacking matters, the figure may stop short.
+double spare_lying_so(const house::Bay& bay, const Body& duct, bool passing) {
     const double width = bay.width.si(), depth = bay.depth.si();
     const double empty = std::min(width - 2 * duct.half_width, depth - 2 * duct.half_height);
     if (bay.pipes.empty() || empty < 0) return empty;
     std::vector<Obstacle> pipes;
-    for (const house::BayPipe& pipe : bay.pipes) pipes.push_back(obstacle_of(pipe));
+    for (const house::BayPipe& pipe : bay.pipes) pipes.push_back(obstacle_of(pipe, bay.width));
     const double beside =
         Widest(duct, std::move(pipes))
-            .over({duct.half_width, duct.half_height}, {width - duct.half_width, depth - duct.half_height});
+            .over({duct.half_width, duct.half_height}, {width - duct.half_width, depth - duct.half_height},
+                  passing ? std::optional<double>(bay.clearance.si() + none_lacking / 2) : std::nullopt);
     return std::min(empty, beside - bay.clearance.si());
 }
 
-bool touch(const house::BayPipe& a, units::Length a_top, const house::BayPipe& b, units::Length b_top) {
-    constexpr double slack = 1e-6;  // m; pipes that just touch are no mistake
-    const double dx =
-        a.across || b.across ? 0 : (a.from_side + a.outside / 2 - b.from_side - b.outside / 2).si();
-    const double dy = (a_top + a.outside / 2 - b_top - b.outside / 2).si();
-    return std::hypot(dx, dy) < ((a.outside + b.outside) / 2).si() - slack;
-}
-
-// Whether a pipe lies within its bay and apart from the others: at each end, as pipes that fall together stay
-// apart.
+// Whether a pipe lies within its bay and apart from the others.
 bool has_room(const house::Bay& bay, std::size_t moved) {
     constexpr double slack = 1e-6;
     const house::BayPipe& pipe = bay.pipes[moved];
@@ -143,10 +152,7 @@ bool has_room(const house::Bay& bay, std::size_t moved) {
         (pipe.from_side.si() < -slack || (pipe.from_side + pipe.outside - bay.width).si() > slack))
         return false;
     for (std::size_t i = 0; i < bay.pipes.size(); ++i) {
-        const house::BayPipe& other = bay.pipes[i];
-        if (i != moved &&
-            (touch(pipe, pipe.top, other, other.top) || touch(pipe, pipe.other_top, other, other.other_top)))
-            return false;
+        if (i != moved && house::run_through_each_other(pipe, bay.pipes[i], bay.width)) return false;
     }
     return true;
 }
@@ -168,11 +174,19 @@ void shift(house::BayPipe& pipe, Way way, units::Length by) {
     }
 }
 
+units::Length spare_either_way(const house::Bay& bay, const house::Shape& taken_up, bool passing) {
+    const Body duct = body_of(taken_up);
+    double most = spare_lying_so(bay, duct, passing);
+    const Body turned{duct.half_height, duct.half_width, duct.round};
+    if (duct.half_width != duct.half_height) most = std::max(most, spare_lying_so(bay, turned, passing));
+    return units::Length(most);
+}
+
 bool passes_after(const house::Bay& bay, const house::Shape& taken_up, const Move& move) {
     house::Bay changed = bay;
     const auto moved = static_cast<std::size_t>(move.pipe);
     shift(changed.pipes[moved], move.way, move.by);
-    return has_room(changed, moved) && passes(spare(changed, taken_up));
+    return has_room(changed, moved) && passes(changed, taken_up);
 }
 
 }  // namespace
@@ -202,18 +216,20 @@ house::Shape outside(const house::Shape& shape, units::Resistance wrap) {
 }
 
 units::Length spare(const house::Bay& bay, const house::Shape& taken_up) {
-    const Body duct = body_of(taken_up);
-    double most = spare_lying_so(bay, duct);
-    const Body turned{duct.half_height, duct.half_width, duct.round};
-    if (duct.half_width != duct.half_height) most = std::max(most, spare_lying_so(bay, turned));
-    return units::Length(most);
+    return spare_either_way(bay, taken_up, false);
+}
+
+bool passes(units::Length spare) { return spare.si() > none_lacking; }
+
+bool passes(const house::Bay& bay, const house::Shape& taken_up) {
+    return passes(spare_either_way(bay, taken_up, true));
 }
 
 std::optional<Move> least_move(const house::Bay& bay, const house::Shape& taken_up) {
     constexpr units::Length eighth{units::unit::inch / 8};
     house::Bay empty = bay;
     empty.pipes.clear();
-    if (!passes(spare(empty, taken_up))) return std::nullopt;
+    if (!passes(empty, taken_up)) return std::nullopt;
     const units::Length farthest = std::max(bay.width, bay.depth);
     for (units::Length by = eighth; by < farthest; by += eighth)
         for (int pipe = 0; pipe < static_cast<int>(bay.pipes.size()); ++pipe)

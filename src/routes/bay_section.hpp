@@ -8,11 +8,11 @@
 //
 // Source: plane geometry; a rectangle may lie either way. For one pipe in a corner it is the published corner
 // packing (the duct in the opposite corner). A pipe that slopes blocks all it sweeps between its two ends, a
-// pipe across the bay the whole width at its height. Found by branch and bound over the duct's place:
-// distances change no faster than the duct moves, so what a part of the bay can give is known from its
-// middle. Accuracy 0.01 mm. A metal duct is 1/4 in wider outside than its name (seam, screws, sealant: common
-// practice); wrap adds 2 in a side for R-6 and in proportion (makers' sheets, memory). Hangers, and the bend
-// into and out of the bay, are not looked at.
+// pipe across the bay the whole width at its height, aslant where its two ends differ. Found by branch and
+// bound over the duct's place: distances change no faster than the duct moves, so what a part of the bay can
+// give is known from its middle. Accuracy 0.01 mm. A metal duct is 1/4 in wider outside than its name (seam,
+// screws, sealant: common practice); wrap adds 2 in a side for R-6 and in proportion (makers' sheets,
+// memory). Hangers, and the bend into and out of the bay, are not looked at.
 #pragma once
 
 #include <optional>
@@ -36,7 +36,9 @@ house::Shape outside(const house::Shape& shape, units::Resistance wrap = {});
 
 // How much more room there is than the duct needs; below zero it does not pass. `taken_up`: outside sizes.
 units::Length spare(const house::Bay& bay, const house::Shape& taken_up);
-inline bool passes(units::Length spare) { return spare.si() > -1e-5; }
+bool passes(units::Length spare);
+// The same, sooner known.
+bool passes(const house::Bay& bay, const house::Shape& taken_up);
 
 // One pipe moved by so much would let the duct pass.
 enum class Way { to_first_side, to_second_side, up, down };
@@ -55,7 +57,7 @@ template <class S>
 std::optional<S> largest_that_passes(const house::Bay& bay, std::span<const S> rising,
                                      units::Resistance wrap = {}) {
     for (std::size_t i = rising.size(); i-- > 0;)
-        if (passes(spare(bay, outside(house::Shape(rising[i]), wrap)))) return rising[i];
+        if (passes(bay, outside(house::Shape(rising[i]), wrap))) return rising[i];
     return std::nullopt;
 }
 

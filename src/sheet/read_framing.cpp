@@ -73,6 +73,7 @@ house::SurveyBayPipe read_pipe(TableReader& table) {
     pipe.place = table.place();
     pipe.name = table.text("name", "\"3 in drain\"");
     pipe.outside = table.quantity("outside", thickness);
+    pipe.size = table.text("size", "\"3 in PVC\"");
     read_from_side(table, pipe);
     pipe.top = read_height(table, "top");
     pipe.bottom = read_height(table, "bottom");

@@ -1,8 +1,6 @@
 // Duct friction, sections and heat loss against published and independently derived values.
 //
-// Not computed here, so not checked: the two power-law fits of older charts and the worked example made with
-// one; leakage classes of ducts; insulation of flexible duct on its curved inside (a wrap's R counts as
-// written).
+// Not computed here, so not checked: the power-law fits of older charts.
 #include <gtest/gtest.h>
 
 #include <cmath>

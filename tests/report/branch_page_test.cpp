@@ -119,6 +119,40 @@ TEST(BranchPage, of_a_bay_that_is_too_crowded_says_what_has_to_move) {
     for (const report::Row& row : page.tables[0].rows) EXPECT_FALSE(row.recommended);
 }
 
+std::string joined(const report::Note& note) {
+    std::string all;
+    for (const std::string& line : note.lines) all += report::with_plain_spaces(line) + '\n';
+    return all;
+}
+
+TEST(BranchPage, of_two_bays_tells_what_passes_each_and_which_stop_it) {
+    const std::string riser =
+        "name = \"riser\"\nside = \"supply\"\nfrom = \"main trunk\"\nat = \"20 ft\"\nlength = \"4 ft\"\n"
+        "fittings = [\"top takeoff\"]\nthrough = \"bay 5\"\nstate = \"new\"\n";
+    const std::string two =
+        with(sheet_named("a crowded bay"),
+             "name = \"new bath run\"\nside = \"supply\"\nfrom = \"main trunk\"\nat = \"20 ft\"",
+             riser + "[[duct]]\nname = \"new bath run\"\nside = \"supply\"\nfrom = \"riser\"") +
+        "\n[[bay]]\nname = \"bay 5\"\nclear = [\"5-3/4 in\", \"5-3/4 in\"]\n";
+    const Page page = report::branch_page(branch_of(two), {});
+    EXPECT_THAT(
+        report::with_plain_spaces(page.verdict),
+        testing::MatchesRegex("No, not as bay [45] is: .* does not pass; .*. Bay [45] stops it too.*"));
+    EXPECT_THAT(joined(*note(page, "through")),
+                testing::AllOf(testing::HasSubstr("bay 5 is 5-3/4 in wide and 5-3/4 in deep, nothing in it"),
+                               testing::HasSubstr("bay 4 is 11-3/8 in wide")));
+}
+
+// With 1/2 in kept beside the drain the pipe just passes.
+TEST(BranchPage, says_where_the_choice_hangs_on_a_guessed_clearance) {
+    const std::string close =
+        with(sheet_named("a crowded bay"), "from_west = \"1-1/2 in\"", "from_west = \"5/8 in\"");
+    EXPECT_THAT(
+        joined(*note(report::branch_page(branch_of(close), {}), "through")),
+        testing::HasSubstr("the 1/2 in kept between duct and pipe is a guess, and the choice hangs on "
+                           "it: with 1 in none that holds the bath passes"));
+}
+
 TEST(BranchPage, without_a_bay_speaks_of_none) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
     EXPECT_EQ(note(page, "through"), nullptr);

@@ -46,6 +46,8 @@ RC_GTEST_PROP(BayLaws, a_wider_or_deeper_one_never_passes_less, ()) {
     const house::Shape duct = any_duct();
     house::Bay wider = bay, deeper = bay;
     wider.width += in_range(0, 3) * inch;
+    for (house::BayPipe& pipe : wider.pipes)  // one across goes on as it fell
+        if (pipe.across) pipe.other_top += (wider.width / bay.width - 1) * (pipe.other_top - pipe.top);
     deeper.depth += in_range(0, 3) * inch;
     house::Bay empty = bay;
     empty.pipes.clear();
@@ -58,7 +60,10 @@ RC_GTEST_PROP(BayLaws, mirrored_or_upside_down_it_passes_the_same, ()) {
     const house::Bay bay = any_bay();
     const house::Shape duct = any_duct();
     house::Bay mirrored = bay, turned = bay;
-    for (house::BayPipe& pipe : mirrored.pipes) pipe.from_side = bay.width - pipe.from_side - pipe.outside;
+    for (house::BayPipe& pipe : mirrored.pipes) {
+        pipe.from_side = bay.width - pipe.from_side - pipe.outside;
+        if (pipe.across) std::swap(pipe.top, pipe.other_top);
+    }
     for (house::BayPipe& pipe : turned.pipes) {
         pipe.top = bay.depth - pipe.top - pipe.outside;
         pipe.other_top = bay.depth - pipe.other_top - pipe.outside;
