@@ -1,8 +1,10 @@
 // The steps of house/build.cpp, one file each; private to this folder.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "house/house.hpp"
 #include "house/ledger.hpp"
@@ -93,6 +95,12 @@ void build_machine(Work& work);
 void build_ducts(Work& work);
 void build_bays(Work& work);  // framing.cpp
 void build_outlets(Work& work);
+bool exists(const Work& work, const Maybe<State>& state);  // at this stage
+
+// readings.cpp. whole_system.cpp: how the ducts leak and the blower yields. ways_out.cpp: by RoomId.
+void build_readings(Work& work);
+void build_whole_system(Work& work);
+std::vector<std::optional<WayOut>> build_ways_out(Work& work);
 
 // What a wall or a window is at this stage: what it becomes in the planned house, else what it is.
 inline const Maybe<std::string>& at_stage(const Work& work, const Maybe<std::string>& is,

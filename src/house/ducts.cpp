@@ -109,6 +109,7 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
     duct.length = ledger.required(written.length, written.place, "the length of the duct " + duct.name,
                                   "length = \"17 ft\"");
     add_fittings(work, written, duct);
+    if (written.damper) duct.damper = written.damper->value;
     if (written.through) {
         duct.through = find_named(work.survey.bays, written.through->value);
         if (!duct.through) blame_unknown(ledger, *written.through, "bay", work.survey.bays);
@@ -117,10 +118,6 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
     if (written.hidden && written.hidden->value)
         duct.loss_factor = ledger.take(DefaultId::hidden_loss, "the " + duct.name);
     return duct;
-}
-
-bool exists(const Work& work, State state) {
-    return state != (work.stage == Stage::found ? State::added : State::removed);
 }
 
 // Resolves what a duct leaves (from) or joins (to); "plenum" and "blower" are the ends of the tree.
@@ -140,7 +137,7 @@ void connect(Work& work, const SurveyDuct& written, Duct& duct) {
         return work.ledger.blame(
             end->place, "the duct " + duct.name + " and the " + end->value + " are on different sides",
             "a supply duct leaves a supply duct, a return duct joins a return duct");
-    if (!exists(work, state_of(trunk.state)))
+    if (!exists(work, trunk.state))
         return work.ledger.blame(Mistake{
             "the duct " + duct.name + " hangs on the " + end->value + ", which is not there",
             {},
@@ -181,13 +178,17 @@ void blame_loops(Work& work) {
 
 }  // namespace
 
+bool exists(const Work& work, const Maybe<State>& state) {
+    return state_of(state) != (work.stage == Stage::found ? State::added : State::removed);
+}
+
 void build_ducts(Work& work) {
     House& house = work.house;
     const auto& written = work.survey.ducts;
     bool has_return = false;
     house.ducts.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
-        if (!exists(work, state_of(written[i].state))) continue;
+        if (!exists(work, written[i].state)) continue;
         Duct duct = build_duct(work, written[i], static_cast<int>(i));
         connect(work, written[i], duct);
         has_return = has_return || duct.side == DuctSide::return_side;
