@@ -18,6 +18,11 @@ namespace house {
 
 enum class Stage { found, planned };
 
+// What the question is about: one run, or all ducts of the house at once, with their leaks, the blower's
+// curve and the air's way out of every room. Only the latter asks for these, and assumes them: else
+// House::whole_system is empty. A mistake in what the sheet says of them counts always.
+enum class Extent { branch, whole_system };
+
 // A default that was taken, once per row, with all that it was taken for.
 struct Assumption {
     DefaultId id;
@@ -29,8 +34,9 @@ struct Built {
     House house;
     std::vector<Assumption> assumptions;  // in the table's order
     std::vector<Mistake> mistakes;        // in the sheet's order
+    Extent extent = Extent::branch;
 };
 
-Built build(const Survey& survey, const Defaults& defaults, Stage stage);
+Built build(const Survey& survey, const Defaults& defaults, Stage stage, Extent extent = Extent::branch);
 
 }  // namespace house

@@ -1,8 +1,10 @@
 // The steps of house/build.cpp, one file each; private to this folder.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "house/house.hpp"
 #include "house/ledger.hpp"
@@ -95,6 +97,12 @@ void build_bays(Work& work);                                           // framin
 void build_bay_pipes(Work& work, const SurveyBay& written, Bay& bay);  // bay_pipes.cpp
 inline bool is_first_side(WallSide side) { return side == WallSide::west || side == WallSide::south; }
 void build_outlets(Work& work);
+bool exists(const Work& work, const Maybe<State>& state);  // at this stage
+
+// readings.cpp. whole_system.cpp: how the ducts leak and the blower yields. ways_out.cpp: by RoomId.
+void build_readings(Work& work);
+void build_whole_system(Work& work);
+std::vector<std::optional<WayOut>> build_ways_out(Work& work);
 
 inline State state_of(const Maybe<State>& written) { return written ? written->value : State::found; }
 // Whether a duct or an outlet is there at this stage.

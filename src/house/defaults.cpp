@@ -164,6 +164,16 @@ constexpr DefaultRow rows[] = {
     {basement_height, "height of the basement", 7 * foot, 6 * foot, 8 * foot, length, "common practice"},
     {above_ground, "height of the basement's walls above the ground", 1.5 * foot, 0.5 * foot, 3 * foot,
      length, "common practice"},
+    {supply_leakage, "air the supply ducts lose, of the blower's", 0.10, 0.03, 0.25, percent,
+     "mean of houses, test reports and articles (read): 10 to 13 %, leaky ones 30 %"},
+    {return_leakage, "air the return ducts draw in, of the blower's", 0.12, 0.03, 0.25, percent,
+     "mean of houses, test reports and articles (read): 12 to 13 %, cabinet included"},
+    {blower_fall, "air a blower loses with more pressure", 0.055 / (0.1 * inch_wc), 0.02 / (0.1 * inch_wc),
+     0.10 / (0.1 * inch_wc), percent_per_tenth_inch,
+     "derived: makers' tables of split-capacitor motors, 12 to 16 % from 0.5 to 0.8 in.wc"},
+    {constant_airflow_limit, "pressure up to which a motor holds its airflow", 0.8 * inch_wc, 0.5 * inch_wc,
+     1.0 * inch_wc, pressure, "common practice"},
+    {undercut, "gap under an inside door", foot / 24, 0, foot / 12, length, "common practice"},
 };
 static_assert(std::size(rows) == static_cast<std::size_t>(count));
 

@@ -86,6 +86,11 @@ enum class DefaultId {
     crawl_height,
     basement_height,
     above_ground,
+    supply_leakage,
+    return_leakage,
+    blower_fall,
+    constant_airflow_limit,
+    undercut,
     count
 };
 
@@ -103,6 +108,7 @@ enum class WrittenAs {
     percent,
     percent_per_1000_ft,
     percent_per_degree,
+    percent_per_tenth_inch,
     times,
     whole_number,
     leakage,

@@ -107,6 +107,7 @@ Duct build_duct(Work& work, const SurveyDuct& written, int index) {
     duct.length = ledger.required(written.length, written.place, "the length of the duct " + duct.name,
                                   "length = \"17 ft\"");
     add_fittings(work, written, duct);
+    if (written.damper) duct.damper = written.damper->value;
     if (written.through) {
         duct.through = find_named(work.survey.bays, written.through->value);
         if (!duct.through) blame_unknown(ledger, *written.through, "bay", work.survey.bays);
@@ -174,6 +175,10 @@ void blame_loops(Work& work) {
 }
 
 }  // namespace
+
+bool exists(const Work& work, const Maybe<State>& state) {
+    return state_of(state) != (work.stage == Stage::found ? State::added : State::removed);
+}
 
 void build_ducts(Work& work) {
     House& house = work.house;

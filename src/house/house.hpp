@@ -12,27 +12,17 @@
 #include <vector>
 
 #include "house/bay.hpp"
+#include "house/ids.hpp"
 #include "house/place.hpp"
+#include "house/reading.hpp"
 #include "house/shape.hpp"
 #include "house/survey.hpp"
+#include "house/whole_system.hpp"
 #include "house/words.hpp"
 #include "units/quantity.hpp"
 #include "units/unit.hpp"
 
 namespace house {
-
-struct RoomId {
-    int index = 0;
-    auto operator<=>(const RoomId&) const = default;
-};
-struct DuctId {
-    int index = 0;
-    auto operator<=>(const DuctId&) const = default;
-};
-struct OutletId {
-    int index = 0;
-    auto operator<=>(const OutletId&) const = default;
-};
 
 // --- rooms
 // -----------------------------------------------------------------------------------------------------------
@@ -166,6 +156,7 @@ struct Heater {
 };
 
 struct Blower {
+    BlowerKind kind = BlowerKind::falling;
     std::vector<BlowerPoint> points;  // maker's table, static rising; empty where there is none
     // What fixes its airflow: a measured airflow, an external static pressure, or a temperature rise of the
     // heater.
@@ -197,6 +188,7 @@ struct Duct {
     double stretch = 1;  // of a flexible duct, as a share of its full length
     units::Length length;
     std::vector<CatalogueName> fittings;
+    double damper = 0;           // degrees from open
     std::optional<int> through;  // position in House::bays
     // Of the air around it in the design night: a temperature, or that of a space.
     std::variant<units::Temperature, Space> surroundings;
@@ -229,6 +221,7 @@ struct Outlet {
     std::optional<units::Area> free_area;  // of the face of a return grille; empty: not known
     std::optional<Mount> mount;            // empty: any
     Spot spot;
+    double damper = 0;  // degrees from open
     State state = State::found;
 };
 
@@ -262,6 +255,8 @@ struct House {
         air_leakage;  // cm2 of leak per m2 of exposed surface (a ratio x 1e-4), or a test
     LeakageSharing leakage_sharing = LeakageSharing::by_surface;
     Ventilation ventilation;
+    std::vector<ExhaustFan> exhaust_fans;
+    std::optional<RoomId> thermostat;  // its room; empty: not known, or one nobody described
     std::array<units::Temperature, 8>
         space_winter{};                      // by Space, of those that are in no balance of their own
     std::vector<BufferSpace> buffer_spaces;  // the others
@@ -279,6 +274,9 @@ struct House {
     std::vector<Duct> ducts;
     std::vector<Outlet> outlets;
     std::vector<Bay> bays;
+    std::vector<ZoneDevice> zone_devices;
+    std::vector<Reading> readings;            // at what stands at this stage
+    std::optional<WholeSystem> whole_system;  // where the question is about all ducts at once
 
     units::Temperature winter(Space space) const { return space_winter[static_cast<std::size_t>(space)]; }
     const BufferSpace* buffer_space(Space space) const;  // nullptr where it is in no balance of its own

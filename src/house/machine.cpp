@@ -113,7 +113,12 @@ void build_blower(Work& work) {
     const Heater& heater = work.house.heater;
     const SurveyBlower silent{};
     const SurveyBlower& written = work.survey.blower ? *work.survey.blower : silent;
+    blower.kind = written.kind ? written.kind->value : BlowerKind::falling;
     build_points(work, written, blower);
+    for (const auto& device : written.includes)
+        if (is_of_zones(device.value))
+            work.ledger.blame(device.place, "no maker's table contains a " + std::string(word(device.value)),
+                              "describe it as a [[device]]");
     const units::Pressure usual_plate = 0.50 * inch_wc;  // common practice
     const bool plate = heater.max_static.si() > 0;
     const bool needs_static = blower.points.empty() || !written.measured;
@@ -156,14 +161,25 @@ bool described(const Work& work, DeviceKind kind) {
     return false;
 }
 
+// It is there, and loses what the sheet says, if it says so.
+void add_zone_device(Work& work, const SurveyDevice& written, DeviceKind kind, const std::string& name) {
+    work.house.zone_devices.push_back({kind, name, written.place});
+    if (kind == DeviceKind::bypass && written.drop)
+        work.ledger.blame(written.drop->place, "the air of a bypass goes round the ducts",
+                          "leave its drop out");
+}
+
 void build_device(Work& work, const SurveyDevice& written) {
     Ledger& ledger = work.ledger;
     const DeviceKind kind = written.kind ? written.kind->value : DeviceKind::other;
+    const std::string name = written.name ? written.name->value : std::string(word(kind));
+    if (is_of_zones(kind)) add_zone_device(work, written, kind, name);
+    if (is_of_zones(kind) && !written.drop) return;
     // The maker's figures hold it already: counted once.
     const bool counted = kind != DeviceKind::other && included(work, kind);
     Device device;
     device.kind = kind;
-    device.name = written.name ? written.name->value : std::string(word(kind));
+    device.name = name;
     if (written.drop)
         device.drop = written.drop->value;
     else if (kind == DeviceKind::other)

@@ -90,15 +90,13 @@ Outlet build_outlet(Work& work, const SurveyOutlet& written, int index) {
     add_free_area(work, written, duct && duct->side == DuctSide::supply, outlet);
     if (written.mount) outlet.mount = written.mount->value;
     outlet.spot = spot_of(work, written, room);
+    if (written.damper) outlet.damper = written.damper->value;
     return outlet;
 }
 
 // Whether the sheet hangs something on the duct that is only there at the other stage.
 bool feeds_at_the_other_stage(const Work& work, std::string_view duct) {
-    const auto elsewhere = [&](const auto& thing) {
-        return thing.state &&
-               thing.state->value == (work.stage == Stage::found ? State::added : State::removed);
-    };
+    const auto elsewhere = [&](const auto& thing) { return !exists(work, thing.state); };
     const auto leads_here = [&](const SurveyDuct& d) {
         return elsewhere(d) && ((d.from && d.from->value == duct) || (d.to && d.to->value == duct));
     };
@@ -156,8 +154,7 @@ void build_outlets(Work& work) {
     const auto& written = work.survey.outlets;
     work.house.outlets.reserve(written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
-        const State state = written[i].state ? written[i].state->value : State::found;
-        if (state == (work.stage == Stage::found ? State::added : State::removed)) continue;
+        if (!exists(work, written[i].state)) continue;
         work.house.outlets.push_back(build_outlet(work, written[i], static_cast<int>(i)));
     }
     blame_dead_ends(work);

@@ -1,11 +1,14 @@
 // The cross section of a duct, inside: round, rectangular (a wall stack is a flat rectangle), or flat oval.
 #pragma once
 
+#include <utility>
 #include <variant>
 
 #include "units/quantity.hpp"
 
 namespace house {
+
+using Two = std::pair<units::Length, units::Length>;
 
 struct Round {
     units::Length diameter;

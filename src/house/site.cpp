@@ -69,6 +69,9 @@ void build_site(Work& work) {
         survey.site.winter_outdoor, survey.site.place, "the winter design temperature outdoors",
         "winter_outdoor = \"3 F\" under [site]: the local 99 % figure");
     house.site.winter_indoor = house_temperature(work);
+    if (survey.thermostat_room)
+        if (const auto room = find_named(survey.rooms, survey.thermostat_room->value))
+            house.thermostat = RoomId{*room};
     house.space_winter.fill(house.site.winter_indoor);
     house.space_winter[static_cast<std::size_t>(Space::outdoors)] = house.site.winter_outdoor;
     house.site.elevation = ledger.or_default(survey.site.elevation, DefaultId::elevation, "the site");

@@ -13,13 +13,13 @@
 
 #include "house/place.hpp"
 #include "house/shape.hpp"
+#include "house/survey_machine.hpp"
+#include "house/survey_reading.hpp"
 #include "house/words.hpp"
 #include "units/quantity.hpp"
 #include "units/read.hpp"
 
 namespace house {
-
-using Two = std::pair<units::Length, units::Length>;
 
 struct SurveySite {
     Maybe<units::Length> elevation;
@@ -122,6 +122,8 @@ struct SurveyDoor {
     Maybe<std::string> surface;
     Maybe<units::Length> centre, width, height;
     Maybe<units::Transmittance> u;
+    Maybe<units::Length> undercut;  // of an inside door
+    Maybe<bool> shut;               // at night, as a rule
 };
 
 struct SurveyRoom {
@@ -139,6 +141,8 @@ struct SurveyRoom {
     std::vector<SurveyWindow> windows;
     std::vector<SurveyDoor> doors;
     std::vector<SurveyFan> exhaust_fans;
+    Maybe<Two> transfer;                    // face of an opening or a grille through to the rest of the house
+    Maybe<units::Area> transfer_free_area;  // of that face
 };
 
 // Whether the work changes the room's surfaces or windows, or makes it larger or smaller.
@@ -161,38 +165,6 @@ struct SurveyOtherRooms {
     Maybe<std::string> from;  // "plenum" or a duct: what their runs leave
 };
 
-struct SurveyHeater {
-    Place place;
-    Maybe<HeaterKind> kind;
-    Maybe<units::Power> input, output, cold_output;  // cold_output: on the design night
-    Maybe<double> efficiency, duct_loss;
-    Maybe<std::pair<units::TemperatureDifference, units::TemperatureDifference>> rise;
-    Maybe<units::Pressure> max_static;
-    Maybe<bool> adjusted_for_elevation;
-    Maybe<std::string> shares_space_with;
-};
-
-struct BlowerPoint {
-    units::Pressure external_static;
-    units::Airflow airflow;
-};
-
-struct SurveyBlower {
-    Place place;
-    std::vector<Given<BlowerPoint>> points;
-    Maybe<units::Airflow> measured;
-    Maybe<units::Pressure> external_static;  // as measured, while the heater runs
-    std::vector<Given<DeviceKind>> includes;
-};
-
-struct SurveyDevice {
-    Place place;
-    Maybe<std::string> name;
-    Maybe<DeviceKind> kind;
-    Maybe<units::Pressure> drop;
-    Maybe<units::Airflow> at;
-};
-
 struct SurveyDuct {
     Place place;
     Maybe<std::string> name, from, to;
@@ -207,6 +179,7 @@ struct SurveyDuct {
     Maybe<std::string> through;  // a bay
     Maybe<units::Resistance> wrap;
     Maybe<bool> hidden;
+    Maybe<double> damper;  // degrees from open
     Maybe<State> state;
 };
 
@@ -219,7 +192,8 @@ struct SurveyOutlet {
     Maybe<std::string> under;  // place = { under = "north window" }
     Maybe<WallSide> wall;      // place = { wall = "north", centre = "3 ft 9 in" }
     Maybe<units::Length> centre;
-    Maybe<Two> point;  // place = { point = ["6 ft 8 in", "1 ft"] }
+    Maybe<Two> point;      // place = { point = ["6 ft 8 in", "1 ft"] }
+    Maybe<double> damper;  // degrees from open
     Maybe<State> state;
 };
 
@@ -280,10 +254,12 @@ struct Survey {
     Maybe<CoolingKind> cooling;
     Maybe<units::Airflow> cooling_airflow;  // at the blower's cooling speed
     std::vector<SurveyDevice> devices;
+    std::optional<SurveyDuctLeakage> duct_leakage;
     std::vector<SurveyDuct> ducts;
     std::vector<SurveyOutlet> outlets;
     std::vector<SurveyFloor> floors;
     std::vector<SurveyBay> bays;
+    std::vector<SurveyReading> readings;
 };
 
 }  // namespace house

@@ -12,7 +12,9 @@ units::Airflow flow_of(Work& work, const Maybe<units::Airflow>& given) {
 
 void add_fan(Work& work, const SurveyFan& fan, const Room& room) {
     Ventilation& ventilation = work.house.ventilation;
-    if (!fan.runs || fan.runs->value == FanRuns::at_times) {
+    const FanRuns runs = fan.runs ? fan.runs->value : FanRuns::at_times;
+    work.house.exhaust_fans.push_back({room.id, fan.flow ? fan.flow->value : units::Airflow(), runs});
+    if (runs == FanRuns::at_times) {
         ++ventilation.fans_at_times;
         return;
     }

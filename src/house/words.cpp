@@ -22,8 +22,24 @@ constexpr Word<HeaterKind> heater_kinds[] = {{"furnace", HeaterKind::furnace},
                                              {"heat pump", HeaterKind::heat_pump},
                                              {"electric", HeaterKind::electric}};
 constexpr Word<CoolingKind> cooling_kinds[] = {{"none", CoolingKind::none}, {"coil", CoolingKind::coil}};
-constexpr Word<DeviceKind> device_kinds[] = {
-    {"filter", DeviceKind::filter}, {"coil", DeviceKind::coil}, {"other", DeviceKind::other}};
+constexpr Word<DeviceKind> device_kinds[] = {{"filter", DeviceKind::filter},
+                                             {"coil", DeviceKind::coil},
+                                             {"other", DeviceKind::other},
+                                             {"zone damper", DeviceKind::zone_damper},
+                                             {"bypass", DeviceKind::bypass}};
+constexpr Word<BlowerKind> blower_kinds[] = {{"falling", BlowerKind::falling},
+                                             {"constant airflow", BlowerKind::constant_airflow}};
+constexpr Word<DamperSetting> damper_settings[] = {
+    {"open", DamperSetting::open}, {"half", DamperSetting::half}, {"shut", DamperSetting::shut}};
+constexpr Word<DuctSealing> duct_sealings[] = {{"unsealed", DuctSealing::unsealed},
+                                               {"joints", DuctSealing::joints},
+                                               {"joints and seams", DuctSealing::joints_and_seams},
+                                               {"all", DuctSealing::all}};
+constexpr Word<ReadingKind> reading_kinds[] = {{"bag", ReadingKind::bag},
+                                               {"airflow", ReadingKind::airflow},
+                                               {"static", ReadingKind::static_pressure},
+                                               {"temperature rise", ReadingKind::temperature_rise},
+                                               {"temperature", ReadingKind::temperature}};
 constexpr Word<Mount> mounts[] = {{"floor", Mount::floor},
                                   {"low wall", Mount::low_wall},
                                   {"toe kick", Mount::toe_kick},
@@ -83,6 +99,22 @@ std::span<const Word<CoolingKind>> words<CoolingKind>() {
 template <>
 std::span<const Word<DeviceKind>> words<DeviceKind>() {
     return device_kinds;
+}
+template <>
+std::span<const Word<BlowerKind>> words<BlowerKind>() {
+    return blower_kinds;
+}
+template <>
+std::span<const Word<DamperSetting>> words<DamperSetting>() {
+    return damper_settings;
+}
+template <>
+std::span<const Word<DuctSealing>> words<DuctSealing>() {
+    return duct_sealings;
+}
+template <>
+std::span<const Word<ReadingKind>> words<ReadingKind>() {
+    return reading_kinds;
 }
 template <>
 std::span<const Word<Mount>> words<Mount>() {

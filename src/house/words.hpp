@@ -16,7 +16,17 @@ enum class State { found, added, removed };  // the sheet says found, new, remov
 enum class Frame { balloon, platform };
 enum class HeaterKind { furnace, heat_pump, electric, unknown };
 enum class CoolingKind { none, coil };
-enum class DeviceKind { filter, coil, other };
+// zone_damper and bypass: of a system split in zones, which no answer covers.
+enum class DeviceKind { filter, coil, other, zone_damper, bypass };
+constexpr bool is_of_zones(DeviceKind kind) {
+    return kind == DeviceKind::zone_damper || kind == DeviceKind::bypass;
+}
+// How a blower answers more pressure: with less air, or with a motor that holds its airflow.
+enum class BlowerKind { falling, constant_airflow };
+enum class DamperSetting { open, half, shut };
+// What of the ducts is sealed with mastic or foil tape; cloth tape does not last.
+enum class DuctSealing { unsealed, joints, joints_and_seams, all };
+enum class ReadingKind { bag, airflow, static_pressure, temperature_rise, temperature };
 enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 // What lies beyond a surface or around a duct. heated_rooms: the rooms not described, at the house's
 // temperature.
@@ -59,6 +69,14 @@ template <>
 std::span<const Word<CoolingKind>> words<CoolingKind>();
 template <>
 std::span<const Word<DeviceKind>> words<DeviceKind>();
+template <>
+std::span<const Word<BlowerKind>> words<BlowerKind>();
+template <>
+std::span<const Word<DamperSetting>> words<DamperSetting>();
+template <>
+std::span<const Word<DuctSealing>> words<DuctSealing>();
+template <>
+std::span<const Word<ReadingKind>> words<ReadingKind>();
 template <>
 std::span<const Word<Mount>> words<Mount>();
 template <>

@@ -8,10 +8,15 @@
 namespace questions {
 namespace {
 
-std::optional<Asked> ask_with(const house::Survey& survey, const house::Defaults& defaults,
-                              house::Stage stage, const Question& question) {
+struct Building {
+    const house::Survey& survey;
+    house::Stage stage;
+    house::Extent extent;
+};
+std::optional<Asked> ask_with(const Building& building, const house::Defaults& defaults,
+                              const Question& question) {
     try {
-        const house::Built built = house::build(survey, defaults, stage);
+        const house::Built built = house::build(building.survey, defaults, building.stage, building.extent);
         return built.mistakes.empty() ? question(built.house) : std::nullopt;
     } catch (const house::CannotAnswer&) {
         return std::nullopt;
@@ -37,11 +42,11 @@ Shift shift(const Weight& weight, std::size_t figure, double value) {
 Weighed weigh_assumptions(const house::Survey& survey, const house::Built& built, house::Stage stage,
                           const Asked& answer, const Question& question) {
     Weighed weighed;
+    const Building building{survey, stage, built.extent};
     for (const house::Assumption& assumption : built.assumptions) {
         const house::Defaults usual;
-        Weight weight{assumption,
-                      ask_with(survey, usual.with(assumption.id, house::Level::low), stage, question),
-                      ask_with(survey, usual.with(assumption.id, house::Level::high), stage, question)};
+        Weight weight{assumption, ask_with(building, usual.with(assumption.id, house::Level::low), question),
+                      ask_with(building, usual.with(assumption.id, house::Level::high), question)};
         weighed.always_answered = weighed.always_answered && weight.at_low && weight.at_high;
         weighed.weights.push_back(std::move(weight));
     }

@@ -69,6 +69,11 @@ units::Written written(WrittenAs as, double value, System system) {
         case WrittenAs::percent_per_degree:
             if (system == System::us) return {units::decimal(100 * value / 1.8, 1), "% per F"};
             return {units::decimal(100 * value, 1), "% per K"};
+        case WrittenAs::percent_per_tenth_inch: {
+            constexpr units::Pressure us = 0.1 * unit::inch_wc, si = 25 * unit::pascal;
+            if (system == System::us) return {units::decimal(100 * value * us.si(), 1), "% per 0.1 in.wc"};
+            return {units::decimal(100 * value * si.si(), 1), "% per 25 Pa"};
+        }
         case WrittenAs::times:
             return {units::decimal(value, 2), "times"};
         case WrittenAs::whole_number:

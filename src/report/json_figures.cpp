@@ -36,6 +36,8 @@ const char* unit_of(house::WrittenAs written) {
             return "1/K";
         case percent_per_1000_ft:
             return "1/m";
+        case percent_per_tenth_inch:
+            return "1/Pa";
         case leakage:
             return "cm2/m2";
         case air_changes:

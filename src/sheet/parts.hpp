@@ -6,13 +6,14 @@
 
 namespace sheet {
 
-void read_house(TableReader& sheet, house::Survey& survey);    // house, site, thermostat, construction
-void read_spaces(TableReader& sheet, house::Survey& survey);   // space, ventilation
-void read_rooms(TableReader& sheet, house::Survey& survey);    // room, other_rooms
-void read_machine(TableReader& sheet, house::Survey& survey);  // heater, blower, cooling, device
-void read_ducts(TableReader& sheet, house::Survey& survey);    // duct
-void read_framing(TableReader& sheet, house::Survey& survey);  // floor, bay
-void read_outlets(TableReader& sheet, house::Survey& survey);  // outlet
+void read_house(TableReader& sheet, house::Survey& survey);     // house, site, thermostat, construction
+void read_spaces(TableReader& sheet, house::Survey& survey);    // space, ventilation
+void read_rooms(TableReader& sheet, house::Survey& survey);     // room, other_rooms
+void read_machine(TableReader& sheet, house::Survey& survey);   // heater, blower, cooling, device
+void read_ducts(TableReader& sheet, house::Survey& survey);     // duct
+void read_framing(TableReader& sheet, house::Survey& survey);   // floor, bay
+void read_outlets(TableReader& sheet, house::Survey& survey);   // outlet
+void read_readings(TableReader& sheet, house::Survey& survey);  // reading
 
 // The surfaces a room has by a list, read before its windows and doors, which name them.
 void read_surfaces(TableReader& room, house::SurveyRoom& into);
@@ -23,6 +24,8 @@ house::Maybe<units::Length> read_growth(TableReader& table);
 // What a wall faces: one thing.
 house::Maybe<std::string> read_faces(TableReader& table);
 
+// "half" or "30 deg": degrees from open.
+house::Maybe<double> read_damper(TableReader& table);
 // "3 square" or "2 rounded".
 house::Maybe<house::Turns> read_turns(TableReader& table, std::string_view word);
 

@@ -47,13 +47,14 @@ bool sign_is_right(const Value& value, double number, Sign sign) {
     return true;
 }
 
-house::Maybe<std::pair<units::Length, units::Length>> read_sides(const Value& value) {
-    constexpr std::string_view sample = "\"8 x 16 in\"";
+house::Maybe<std::pair<units::Length, units::Length>> read_sides(const Value& value,
+                                                                 std::string_view sample) {
+    const std::string in_quotes = fmt::format("\"{}\"", sample);
     if (value.plain_text() == nullptr) {
-        value.blame_kind("text in quotes", sample);
+        value.blame_kind("text in quotes", in_quotes);
         return std::nullopt;
     }
-    const auto text = value.text(sample);
+    const auto text = value.text(in_quotes);
     if (!text) return std::nullopt;
     const auto reading = units::read_two_lengths(*text);
     if (const auto* problem = std::get_if<units::ReadProblem>(&reading)) {

@@ -32,11 +32,21 @@ inline constexpr Kind<units::Length> extent{units::read_length, "lengths", "{} f
                                             Sign::positive};
 inline constexpr Kind<units::Length> thickness{units::read_length, "lengths", "{} in", "6 in",
                                                Sign::positive};
+inline constexpr Kind<units::Length> gap{units::read_length, "lengths", "{} in", "1/2 in",
+                                         Sign::not_negative};
 inline constexpr Kind<units::Area> area{units::read_area, "areas", "{} ft2", "1150 ft2", Sign::positive};
 inline constexpr Kind<units::Airflow> airflow{units::read_airflow, "airflows", "{} cfm", "120 cfm",
                                               Sign::positive};
 inline constexpr Kind<units::Pressure> pressure{units::read_pressure, "pressures", "{} in.wc", "0.5 in.wc",
                                                 Sign::not_negative};
+inline constexpr Kind<units::Pressure> pressure_above_zero{units::read_pressure, "pressures", "{} in.wc",
+                                                           "0.5 in.wc", Sign::positive};
+inline constexpr Kind<units::Pressure> pressure_or_suction{units::read_pressure, "pressures", "{} in.wc",
+                                                           "0.2 in.wc"};
+inline constexpr Kind<units::Volume> volume{units::read_volume, "volumes", "{} gal", "30 gal",
+                                            Sign::positive};
+inline constexpr Kind<units::Duration> duration{units::read_duration, "times", "{} s", "3.1 s",
+                                                Sign::positive};
 inline constexpr Kind<units::Temperature> temperature{units::read_temperature, "temperatures", "{} F",
                                                       "70 F"};
 inline constexpr Kind<units::TemperatureDifference> temperature_rise{
@@ -90,8 +100,9 @@ house::Maybe<Q> read_quantity(const Value& value, const Kind<Q>& kind) {
     return house::Given<Q>{quantity, value.node->place};
 }
 
-// Two sides in one text: "8 x 16 in".
-house::Maybe<std::pair<units::Length, units::Length>> read_sides(const Value& value);
+// Two sides in one text, as the sample: "8 x 16 in".
+house::Maybe<std::pair<units::Length, units::Length>> read_sides(const Value& value,
+                                                                 std::string_view sample = "8 x 16 in");
 
 // Two of a kind in a list: ["7 ft 6 in", "9 ft"].
 template <class Q>

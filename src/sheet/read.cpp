@@ -49,6 +49,7 @@ Read read(std::string_view text) {
     read_ducts(sheet, result.survey);
     read_outlets(sheet, result.survey);
     read_framing(sheet, result.survey);
+    read_readings(sheet, result.survey);
     sheet.finish();
     find_repeated_names(result.survey, result.mistakes);
     sort_by_place(result.mistakes);

@@ -39,6 +39,7 @@ house::SurveyDuct read_duct(TableReader& table) {
     duct.runs_in = table.one_of<house::Space>("runs_in");
     duct.through = table.text("through", "\"bay 3\"");
     duct.wrap = table.quantity("wrap", wrap_resistance);
+    duct.damper = read_damper(table);
     duct.hidden = table.yes_or_no("hidden");
     duct.state = table.one_of<house::State>("state");
     table.finish();

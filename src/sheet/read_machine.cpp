@@ -1,4 +1,4 @@
-// The heater, the blower, the cooling and the devices in the air's way.
+// The heater, the blower, the cooling, the devices in the air's way, and how the ducts leak.
 #include "sheet/parts.hpp"
 
 namespace sheet {
@@ -42,6 +42,8 @@ void read_blower(TableReader& sheet, house::Survey& survey) {
     TableReader table(*node, "[blower]", sheet.mistakes());
     house::SurveyBlower blower;
     blower.place = table.place();
+    blower.kind = table.one_of<house::BlowerKind>("kind");
+    blower.up_to = table.quantity("up_to", pressure_above_zero);
     if (const auto points = table.value("points")) {
         if (const auto parts = points->list(points_sample)) {
             for (const Value& part : *parts)
@@ -80,12 +82,28 @@ house::SurveyDevice read_device(TableReader& table) {
     return device;
 }
 
+void read_duct_leakage(TableReader& sheet, house::Survey& survey) {
+    const Node* node = sheet.table("duct_leakage", "{ sealing = \"unsealed\" }, or a heading [duct_leakage]");
+    if (node == nullptr) return;
+    TableReader table(*node, "[duct_leakage]", sheet.mistakes());
+    house::SurveyDuctLeakage leakage;
+    leakage.place = table.place();
+    leakage.sealing = table.one_of<house::DuctSealing>("sealing");
+    leakage.supply = table.quantity("supply", fraction);
+    leakage.return_side = table.quantity("return", fraction);
+    leakage.measured = table.quantity("measured", flow_or_none);
+    leakage.at = table.quantity("at", pressure_above_zero);
+    table.finish();
+    survey.duct_leakage = std::move(leakage);
+}
+
 }  // namespace
 
 void read_machine(TableReader& sheet, house::Survey& survey) {
     read_heater(sheet, survey);
     read_blower(sheet, survey);
     read_cooling(sheet, survey);
+    read_duct_leakage(sheet, survey);
     const auto devices = sheet.tables("device", "[[device]]");
     for (std::size_t i = 0; i < devices.size(); ++i) {
         TableReader device(*devices[i], owner_by_name("device", *devices[i], i), sheet.mistakes());

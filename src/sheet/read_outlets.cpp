@@ -34,6 +34,7 @@ house::SurveyOutlet read_outlet(TableReader& table) {
     outlet.free_area = table.quantity("free_area", area);
     outlet.mount = table.one_of<house::Mount>("mount");
     read_where(table, outlet);
+    outlet.damper = read_damper(table);
     outlet.state = table.one_of<house::State>("state");
     table.finish();
     return outlet;

@@ -100,6 +100,8 @@ house::SurveyDoor read_door(TableReader& table, const house::SurveyRoom& room) {
     door.width = table.quantity("width", extent);
     door.height = table.quantity("height", extent);
     door.u = table.quantity("u", transmittance);
+    door.undercut = table.quantity("undercut", gap);
+    door.shut = table.yes_or_no("shut");
     table.finish();
     return door;
 }
@@ -128,6 +130,8 @@ house::SurveyRoom read_room(TableReader& table) {
     room.floor_area = table.quantity("floor_area", area);
     room.ceiling = table.quantity("ceiling", extent);
     room.winter_indoor = table.quantity("winter_indoor", temperature);
+    if (const auto face = table.value("transfer")) room.transfer = read_sides(*face, "12 x 6 in");
+    room.transfer_free_area = table.quantity("transfer_free_area", area);
     room.above = read_horizontal(table, "above");
     room.below = read_horizontal(table, "below");
     read_walls(table, room);

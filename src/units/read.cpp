@@ -43,6 +43,12 @@ Reading<double> read_r_value(const Excerpt& text, std::size_t prefix) {
 
 Reading<Area> read_area(std::string_view text) { return typed<Area>(read_text(text, words::area)); }
 
+Reading<Volume> read_volume(std::string_view text) { return typed<Volume>(read_text(text, words::volume)); }
+
+Reading<Duration> read_duration(std::string_view text) {
+    return typed<Duration>(read_text(text, words::duration));
+}
+
 Reading<Airflow> read_airflow(std::string_view text) {
     return typed<Airflow>(read_text(text, words::airflow));
 }

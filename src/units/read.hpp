@@ -42,6 +42,8 @@ Reading<Length> read_length(std::string_view text);  // 12 ft 6-1/2 in | 12' 6" 
 // 8 x 16 in | 3-1/4 x 10 in | 80 x 250 mm
 Reading<std::pair<Length, Length>> read_two_lengths(std::string_view text);
 Reading<Area> read_area(std::string_view text);                   // 1150 ft2 | 107 m2
+Reading<Volume> read_volume(std::string_view text);               // 30 gal | 4 ft3 | 110 L
+Reading<Duration> read_duration(std::string_view text);           // 3.1 s | 2 min
 Reading<Airflow> read_airflow(std::string_view text);             // 120 cfm | 57 L/s | 200 m3/h
 Reading<Velocity> read_velocity(std::string_view text);           // 600 ft/min | 600 fpm | 3 m/s
 Reading<Pressure> read_pressure(std::string_view text);           // 0.08 in.wc | 0.08 in.wg | 20 Pa

@@ -20,7 +20,10 @@ inline constexpr Area square_inch{0.0254 * 0.0254};
 inline constexpr Area square_centimetre{1e-4};
 inline constexpr Volume cubic_metre{1.0};
 inline constexpr Volume cubic_foot{0.3048 * 0.3048 * 0.3048};
+inline constexpr Volume litre{0.001};
+inline constexpr Volume gallon{231 * 0.0254 * 0.0254 * 0.0254};  // of the United States
 inline constexpr Duration second{1.0};
+inline constexpr Duration minute{60.0};
 inline constexpr Duration hour{3600.0};
 inline constexpr AirChange per_hour{1.0 / 3600.0};
 inline constexpr Velocity metre_per_second{1.0};

@@ -45,11 +45,11 @@ const UnitWord* find_unit(const QuantityWords& quantity, std::string_view unit) 
 }
 
 const QuantityWords* quantity_measured_in(std::string_view unit) {
-    constexpr std::array quantities{&words::length,        &words::area,         &words::airflow,
-                                    &words::velocity,      &words::pressure,     &words::friction_rate,
-                                    &words::temperature,   &words::power,        &words::resistance,
-                                    &words::transmittance, &words::leakage_test, &words::air_change,
-                                    &words::fraction,      &words::angle};
+    constexpr std::array quantities{
+        &words::length,     &words::area,          &words::airflow,      &words::velocity,
+        &words::pressure,   &words::friction_rate, &words::temperature,  &words::power,
+        &words::resistance, &words::transmittance, &words::leakage_test, &words::air_change,
+        &words::fraction,   &words::angle,         &words::volume,       &words::duration};
     const std::string word = folded(unit);
     const auto found = std::find_if(
         quantities.begin(), quantities.end(),

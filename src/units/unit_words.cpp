@@ -18,6 +18,16 @@ constexpr std::array area_units{
     UnitWord{"in2", {"in2", "sqin"}, unit::square_inch.si()},
     UnitWord{"cm2", {"cm2", "sqcm"}, unit::square_centimetre.si()},
 };
+constexpr std::array volume_units{
+    UnitWord{"gal", {"gal", "gallon", "gallons"}, unit::gallon.si()},
+    UnitWord{"ft3", {"ft3", "cuft", "cubicfeet", "cubicfoot"}, unit::cubic_foot.si()},
+    UnitWord{"L", {"l", "litre", "litres", "liter", "liters"}, unit::litre.si()},
+    UnitWord{"m3", {"m3"}, unit::cubic_metre.si()},
+};
+constexpr std::array duration_units{
+    UnitWord{"s", {"s", "sec", "secs", "second", "seconds"}, unit::second.si()},
+    UnitWord{"min", {"min", "minute", "minutes"}, unit::minute.si()},
+};
 constexpr std::array airflow_units{
     UnitWord{"cfm", {"cfm", "ft3/min", "cuft/min"}, unit::cfm.si()},
     UnitWord{"L/s", {"l/s", "lps"}, unit::litre_per_second.si()},
@@ -97,6 +107,18 @@ constexpr QuantityWords area{.name = "area",
                              .units = area_units,
                              .lowest = {},
                              .highest = {1e6, "is more than 1 km2"}};
+constexpr QuantityWords volume{.name = "volume",
+                               .one = "a volume",
+                               .remedy = "write a volume, as 30 gal, 4 ft3 or 110 L",
+                               .units = volume_units,
+                               .lowest = {},
+                               .highest = {1e6, "is more than 1000000 m3"}};
+constexpr QuantityWords duration{.name = "time",
+                                 .one = "a time",
+                                 .remedy = "write a time, as 3.1 s or 2 min",
+                                 .units = duration_units,
+                                 .lowest = {},
+                                 .highest = {36000, "is more than 600 min"}};
 constexpr QuantityWords airflow{.name = "airflow",
                                 .one = "an airflow",
                                 .remedy = "write an airflow, as 120 cfm, 57 L/s or 200 m3/h",

@@ -39,6 +39,8 @@ namespace words {
 extern const QuantityWords length;
 extern const QuantityWords two_lengths;  // the units of a length, with a remedy that shows two
 extern const QuantityWords area;
+extern const QuantityWords volume;
+extern const QuantityWords duration;
 extern const QuantityWords airflow;
 extern const QuantityWords velocity;
 extern const QuantityWords pressure;

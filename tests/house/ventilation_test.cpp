@@ -31,6 +31,11 @@ TEST(Ventilation, is_that_of_the_house_and_of_fans_that_always_run) {
     EXPECT_NEAR(built.house.ventilation.supply / cfm, 60, 1e-9);
     EXPECT_NEAR(built.house.ventilation.exhaust / cfm, 90, 1e-9);
     EXPECT_EQ(built.house.ventilation.fans_at_times, 2);
+    ASSERT_EQ(built.house.exhaust_fans.size(), 3u);
+    EXPECT_EQ(built.house.exhaust_fans[1].room, house::RoomId{0});
+    EXPECT_EQ(built.house.exhaust_fans[1].flow, 80 * cfm);
+    EXPECT_EQ(built.house.exhaust_fans[0].runs, house::FanRuns::always);
+    EXPECT_EQ(built.house.exhaust_fans[2].runs, house::FanRuns::at_times);
 }
 
 TEST(Ventilation, heat_is_recovered_between_supply_and_exhaust_only) {

@@ -51,6 +51,19 @@ TEST(WeighAssumptions, a_figure_of_one_default_ranges_as_the_default_does) {
     EXPECT_NEAR(weighed.ranges.at(0).high, row.high, 1e-9);
 }
 
+// A question about all ducts at once is weighed as such: the leaks of the house built again are there, too.
+TEST(WeighAssumptions, what_only_the_whole_system_assumes_is_weighed_with_it) {
+    const questions::Question supply_leakage = [](const house::House& house) {
+        return Asked{{std::get<house::LeakageShares>(house.whole_system.value().leakage).supply}, {}};
+    };
+    const house::Built built = build(survey(), {}, Stage::planned, house::Extent::whole_system);
+    const Weighed weighed =
+        weigh_assumptions(survey(), built, Stage::planned, *supply_leakage(built.house), supply_leakage);
+    const house::DefaultRow& row = default_row(DefaultId::supply_leakage);
+    EXPECT_NEAR(weighed.ranges.at(0).low, row.low, 1e-9);
+    EXPECT_NEAR(weighed.ranges.at(0).high, row.high, 1e-9);
+}
+
 TEST(WeighAssumptions, a_figure_that_falls_as_the_default_rises_ranges_the_other_way_round) {
     const Weighed weighed = weigh([](const house::House& house) { return Asked{{-elevation(house)}, {}}; });
     const house::DefaultRow& row = default_row(DefaultId::elevation);

@@ -48,6 +48,8 @@ ceiling = "7 ft 10 in"
 winter_indoor = "75 F"
 above = { space = "attic", construction = "attic_floor", becomes = "thick_floor" }
 below = { space = "crawl", construction = "plank_floor" }
+transfer = "12 x 5 in"
+transfer_free_area = "44 in2"
 [room.wall.west]
 faces = "outdoors"
 construction = "outer_wall"
@@ -75,6 +77,8 @@ centre = "5 ft 5 in"
 width = "2 ft 6 in"
 height = "6 ft 6 in"
 u = "0.4 Btu/h.ft2.F"
+undercut = "5/8 in"
+shut = true
 [[room]]
 name = "landing"
 [other_rooms]
@@ -97,6 +101,8 @@ duct_loss = "12 %"
 adjusted_for_elevation = true
 shares_space_with = "gas dryer"
 [blower]
+kind = "constant airflow"
+up_to = "0.85 in.wc"
 points = [["0.2 in.wc", "1180 cfm"], ["0.4 in.wc", "1080 cfm"]]
 measured = "1010 cfm"
 static = "0.61 in.wc"
@@ -104,6 +110,12 @@ includes = ["filter", "other"]
 [cooling]
 kind = "coil"
 airflow = "900 cfm"
+[duct_leakage]
+sealing = "joints and seams"
+supply = "9 %"
+return = "13 %"
+measured = "160 cfm"
+at = "25 Pa"
 [[device]]
 name = "pleated filter"
 kind = "filter"
@@ -120,6 +132,7 @@ fittings = ["trunk start, square", "side takeoff"]
 turns = "3 square"
 runs_in = "heated rooms"
 wrap = "R-6"
+damper = "40 deg"
 hidden = true
 state = "removed"
 [[duct]]
@@ -138,9 +151,20 @@ room = "washroom in plan"
 face = "10 x 6 in"
 mount = "toe kick"
 place = { under = "the west window" }
+damper = "half"
 state = "found"
 [[outlet]]
 place = { wall = "south", centre = "1 ft 7 in" }
 [[outlet]]
 place = { point = ["1 ft 8 in", "1 ft 9 in"] }
+[[reading]]
+what = "bag"
+at = "register as read"
+value = "3.1 s"
+bag = "25 x 35 in"
+volume = "28 gal"
+[[reading]]
+what = "static"
+at = "return plenum"
+value = "-0.19 in.wc"
 )";

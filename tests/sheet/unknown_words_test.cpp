@@ -97,12 +97,12 @@ TEST(UnknownWords, InAWindowAndADoor) {
                                   "[[room.window]]\n"
                                   "glas = \"single\"\n"
                                   "[[room.door]]\n"
-                                  "undercut = \"1/2 in\"\n"),
+                                  "threshold = \"1/2 in\"\n"),
         ElementsAre(
             "6:1-7 | unknown word 'center' in window 'big window' of room 'bath' | did you mean 'centre'? | ",
             "8:1-5 | unknown word 'glas' in window number 2 of room 'bath' | did you mean 'glass'? | ",
-            "10:1-9 | unknown word 'undercut' in door number 1 of room 'bath' |  | the words here are: wall, "
-            "centre, width, height, u"));
+            "10:1-10 | unknown word 'threshold' in door number 1 of room 'bath' |  | the words here are: "
+            "wall, centre, width, height, u, undercut, shut"));
 }
 
 TEST(UnknownWords, AboveARoom) {
@@ -140,9 +140,10 @@ TEST(UnknownWords, LongWordIsCut) {
     EXPECT_THAT(
         mistakes_after_first_line("[site]\n"
                                   "long_long_long_long_long_long_long_long_long_long_long_long_word = 1\n"),
-        ElementsAre("3:1-65 | unknown word 'long_long_long_long_long_long_long_long_...' in [site] |  | the "
-                    "words here are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
-                    "summer_indoor, summer_wet_bulb, daily_range"));
+        ElementsAre(
+            "3:1-65 | unknown word 'long_long_long_long_long_long_long_long_...' in [site] |  | the "
+            "words here are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
+            "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, ControlCharacterInAWordIsNotPrinted) {
@@ -154,11 +155,12 @@ TEST(UnknownWords, ControlCharacterInAWordIsNotPrinted) {
 }
 
 TEST(UnknownWords, NonAsciiWord) {
-    EXPECT_THAT(mistakes_after_first_line("[site]\n"
-                                          "\"\u00E9_\u00E9levation\" = 1\n"),
-                ElementsAre("3:1-14 | unknown word '\u00E9_\u00E9levation' in [site] |  | the words here "
-                            "are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
-                            "summer_indoor, summer_wet_bulb, daily_range"));
+    EXPECT_THAT(
+        mistakes_after_first_line("[site]\n"
+                                  "\"\u00E9_\u00E9levation\" = 1\n"),
+        ElementsAre("3:1-14 | unknown word '\u00E9_\u00E9levation' in [site] |  | the words here "
+                    "are: elevation, winter_outdoor, winter_indoor, ground, latitude, summer_outdoor, "
+                    "summer_indoor, summer_wet_bulb, daily_range"));
 }
 
 TEST(UnknownWords, OneBracketForSeveral) {

@@ -143,7 +143,7 @@ TEST(Values, BlowerIncludes) {
     EXPECT_THAT(mistakes_after_first_line("[blower]\n"
                                           "includes = [\"filtre\", \"coil\"]\n"),
                 ElementsAre("3:13-21 | a part of 'includes' in [blower] cannot be 'filtre' | did you mean "
-                            "'filter'? | write one of: filter, coil, other"));
+                            "'filter'? | write one of: filter, coil, other, zone damper, bypass"));
 }
 
 TEST(Values, ClosedLists) {
@@ -172,7 +172,7 @@ TEST(Values, ClosedLists) {
             "furnace, heat pump, electric",
             "7:8-13 | 'kind' in [cooling] cannot be 'fan' |  | write one of: none, coil",
             "9:8-16 | 'kind' in device number 1 cannot be 'filtre' | did you mean 'filter'? | write one of: "
-            "filter, coil, other",
+            "filter, coil, other, zone damper, bypass",
             "11:8-15 | 'side' in duct number 1 cannot be 'suply' | did you mean 'supply'? | write one of: "
             "supply, return",
             "12:11-24 | 'runs_in' in duct number 1 cannot be 'heated room' | did you mean 'heated rooms'? | "

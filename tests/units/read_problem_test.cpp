@@ -33,8 +33,8 @@ TEST(ReadProblem, AUnitIsUnknown) {
               "\"Bth/h\" is not a unit of power; did you mean \"Btu/h\"? [6+5]");
     EXPECT_EQ(problem(read_pressure("0.08 in.wx")),
               "\"in.wx\" is not a unit of pressure; did you mean \"in.wc\"? [5+5]");
-    EXPECT_EQ(problem(read_airflow("120 gallons")),
-              "\"gallons\" is not a unit of airflow; write an airflow, as 120 cfm, 57 L/s or 200 m3/h [4+7]");
+    EXPECT_EQ(problem(read_airflow("120 bushels")),
+              "\"bushels\" is not a unit of airflow; write an airflow, as 120 cfm, 57 L/s or 200 m3/h [4+7]");
     EXPECT_EQ(problem(read_length("12 q")),
               "\"q\" is not a unit of length; write a length, as 12 ft 6-1/2 in, 3.8 m or 95 mm [3+1]");
     EXPECT_EQ(problem(read_length("12½ naïve")),
@@ -218,6 +218,10 @@ TEST(ReadProblem, TheValueIsAbsurd) {
               "\"101 ACH\" is more than 100 ACH; write an air change, as 2 ACH [0+7]");
     EXPECT_EQ(problem(read_leakage_test("1001 ACH50")),
               "\"1001 ACH50\" is more than 1000 ACH50; write a leakage test, as 14 ACH50 [0+10]");
+    EXPECT_EQ(problem(read_volume("1e7 m3")),
+              "\"1e7 m3\" is more than 1000000 m3; write a volume, as 30 gal, 4 ft3 or 110 L [0+6]");
+    EXPECT_EQ(problem(read_duration("601 min")),
+              "\"601 min\" is more than 600 min; write a time, as 3.1 s or 2 min [0+7]");
     EXPECT_EQ(problem(read_fraction("80")),
               "\"80\" is more than 1; write a fraction from 0 to 1 or a percentage, as 0.8 or 80 % [0+2]");
     EXPECT_EQ(problem(read_fraction("120 %")),

@@ -173,6 +173,19 @@ TEST(ReadAirChange, AsTimesAnHour) {
     EXPECT_DOUBLE_EQ(si(read_air_change("2/h")), 2 / 3600.0);
 }
 
+TEST(ReadVolume, InItsUnits) {
+    EXPECT_DOUBLE_EQ(si(read_volume("30 gal")), 30 * 0.003785411784);
+    EXPECT_DOUBLE_EQ(si(read_volume("4 ft3")), 4 * 0.028316846592);
+    EXPECT_DOUBLE_EQ(si(read_volume("110 L")), 0.11);
+    EXPECT_DOUBLE_EQ(si(read_volume("0.1 m3")), 0.1);
+}
+
+TEST(ReadDuration, InItsUnits) {
+    EXPECT_DOUBLE_EQ(si(read_duration("3.1 s")), 3.1);
+    EXPECT_DOUBLE_EQ(si(read_duration("4 sec")), 4);
+    EXPECT_DOUBLE_EQ(si(read_duration("2 min")), 120);
+}
+
 TEST(ReadFraction, PlainOrPercent) {
     EXPECT_DOUBLE_EQ(si(read_fraction("80 %")), 0.8);
     EXPECT_DOUBLE_EQ(si(read_fraction("80%")), 0.8);
