@@ -16,11 +16,6 @@ using Matrix = Eigen::SparseMatrix<double>;
 // The matrix is kept in the order of elimination, its upper half only: so Eigen neither orders nor copies it.
 using Cholesky = Eigen::SimplicialLDLT<Matrix, Eigen::Upper, Eigen::NaturalOrdering<int>>;
 
-// Where the conductance of a link goes among the matrix's values; -1 for an end in the house air.
-struct Places {
-    int at_from = -1, at_to = -1, between = -1;
-};
-
 std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
 bool joins_two_nodes(const Ends& ends) {
@@ -82,6 +77,11 @@ int place_of_value(const Matrix& matrix, int a, int b) {
 }  // namespace
 
 struct PressureEquations::Factors {
+    // Where the conductance of a link goes among the matrix's values; -1 for an end in the house air.
+    struct Places {
+        int at_from = -1, at_to = -1, between = -1;
+    };
+
     std::vector<int> place;  // of each node in the order of elimination
     Matrix matrix;
     std::vector<Places> places;  // of each link
@@ -105,7 +105,7 @@ PressureEquations::PressureEquations(int nodes, std::span<const Ends> links)
         return place_of_value(f.matrix, f.place[index(a)], f.place[index(b)]);
     };
     for (const Ends& ends : links) {
-        Places places;
+        Factors::Places places;
         if (ends.from != ends.to) {
             if (ends.from != house_air) places.at_from = value_at(ends.from, ends.from);
             if (ends.to != house_air) places.at_to = value_at(ends.to, ends.to);
@@ -132,7 +132,7 @@ bool PressureEquations::solve(std::span<const double> conductances, std::span<co
     double* value = f.matrix.valuePtr();
     std::fill(value, value + f.matrix.nonZeros(), 0.0);
     for (std::size_t i = 0; i < f.places.size(); ++i) {
-        const Places& places = f.places[i];
+        const Factors::Places& places = f.places[i];
         if (places.at_from >= 0) value[places.at_from] += conductances[i];
         if (places.at_to >= 0) value[places.at_to] += conductances[i];
         if (places.between >= 0) value[places.between] -= conductances[i];
