@@ -65,9 +65,21 @@ Bridge bridge(double relative_roughness) {
     return {start, first, 3 * rise - 2 * first - last, first + last - 2 * rise};
 }
 
-// f x Re: 64 all through laminar flow, so that a drop made from it needs no division by the flow.
-double f_times_reynolds(double Re, double relative_roughness) {
-    return Re <= laminar_end ? 64 : friction_factor(Re, relative_roughness) * Re;
+struct Factor {
+    double f;
+    double log_slope;  // d ln f / d ln Re
+};
+
+Factor factor_at(double Re, double relative_roughness) {
+    if (Re <= laminar_end) return {64 / Re, -1};
+    if (Re < turbulent_start) {
+        const Bridge ln_f = bridge(relative_roughness);
+        const double t = std::log(Re / laminar_end) / ln_2;
+        return {std::exp(ln_f.at(t)), ln_f.slope(t) / ln_2};
+    }
+    const double a = a_of(relative_roughness);
+    const double x = colebrook_x(Re, a);
+    return {1 / (x * x), colebrook_slope(Re, a, x)};
 }
 
 // The Re in the transition at which ln(f Re^2) is so much. That rises strictly with t; Newton, and halving
@@ -106,20 +118,22 @@ double reynolds(const Section& section, units::Airflow flow, const loads::Air& a
     return air.density * velocity * section.hydraulic_diameter / air.viscosity;
 }
 
-double friction_factor(double Re, double relative_roughness) {
-    if (Re <= laminar_end) return 64 / Re;
-    if (Re < turbulent_start)
-        return std::exp(bridge(relative_roughness).at(std::log(Re / laminar_end) / ln_2));
-    const double x = colebrook_x(Re, a_of(relative_roughness));
-    return 1 / (x * x);
+double friction_factor(double Re, double relative_roughness) { return factor_at(Re, relative_roughness).f; }
+
+// In laminar flow f x Re is 64, so that neither the drop nor its slope needs a division by the flow.
+FrictionAndSlope friction_and_slope(const Section& section, units::Airflow flow, const loads::Air& air) {
+    const units::Length D = section.hydraulic_diameter;
+    const double Re = std::abs(reynolds(section, flow, air));
+    const bool laminar = Re <= laminar_end;
+    const Factor factor = laminar ? Factor{} : factor_at(Re, relative_roughness_of(section));
+    const double f_reynolds = laminar ? 64 : factor.f * Re;
+    const double over_viscous = section.compression * f_reynolds / 2;
+    return {over_viscous * (air.viscosity * (flow / section.area) / (D * D)),
+            over_viscous * (laminar ? 1 : 2 + factor.log_slope) * (air.viscosity / (D * D * section.area))};
 }
 
 units::FrictionRate friction(const Section& section, units::Airflow flow, const loads::Air& air) {
-    const units::Velocity velocity = flow / section.area;
-    const units::Length D = section.hydraulic_diameter;
-    const double f_reynolds =
-        f_times_reynolds(std::abs(reynolds(section, flow, air)), relative_roughness_of(section));
-    return section.compression * f_reynolds / 2 * (air.viscosity * velocity / (D * D));
+    return friction_and_slope(section, flow, air).rate;
 }
 
 units::Airflow airflow_at(const Section& section, units::FrictionRate rate, const loads::Air& air) {

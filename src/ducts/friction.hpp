@@ -10,6 +10,9 @@
 // rougher section counts as 0.06. A flexible duct that is not taut loses so many times as its section says.
 // Accuracy: the equation to 1e-12; the equation itself about 5 % against measurement (general fluid
 // mechanics).
+//
+// How steeply it rises, for solving a network, is the derivative written out: rate / flow x
+// (2 + d ln f / d ln Re), which in laminar flow is the same down to no flow at all; 1e-12 of the slope.
 #pragma once
 
 #include "ducts/section.hpp"
@@ -25,6 +28,14 @@ inline constexpr loads::Method friction_method{
 double reynolds(const Section& section, units::Airflow flow, const loads::Air& air);
 double friction_factor(double reynolds, double relative_roughness);  // Darcy; Re over 0
 units::FrictionRate friction(const Section& section, units::Airflow flow, const loads::Air& air);
+
+struct FrictionAndSlope {
+    units::FrictionRate rate;
+    decltype(units::FrictionRate() /
+             units::Airflow()) slope;  // over zero at every flow, and no step anywhere
+};
+FrictionAndSlope friction_and_slope(const Section& section, units::Airflow flow, const loads::Air& air);
+
 // The airflow that loses so much per length; 0 for a rate of 0 or less. Inverse of friction to 1e-10.
 units::Airflow airflow_at(const Section& section, units::FrictionRate rate, const loads::Air& air);
 

@@ -76,6 +76,21 @@ RC_GTEST_PROP(FrictionLaws, has_no_kink_where_the_regimes_meet, ()) {
     }
 }
 
+// Against a difference of fourth order; not across a place where two regimes meet, where only the slope is
+// smooth.
+RC_GTEST_PROP(FrictionLaws, slope_is_the_derivative, ()) {
+    const Section section = any_section();
+    const double Re = *rc::gen::arbitrary<bool>() ? spread(1, 1e7) : between(1900, 4100);
+    constexpr double h = 1e-3;
+    RC_PRE(std::abs(Re / 2000 - 1) > 2 * h && std::abs(Re / 4000 - 1) > 2 * h);
+    const auto rise = [&](double step) {
+        return friction_at(Re * (1 + step), section) - friction_at(Re * (1 - step), section);
+    };
+    const Airflow flow = flow_at_reynolds(Re, section);
+    const auto slope = (8 * rise(h) - rise(2 * h)) / (12 * h * flow);
+    RC_ASSERT(near(friction_and_slope(section, flow, reference_air()).slope / slope, 1, 1e-8));
+}
+
 RC_GTEST_PROP(FrictionLaws, falls_with_the_diameter, ()) {
     const double inches = between(1, 30);
     const double cfm = spread(1e-3, 1e5);

@@ -76,6 +76,33 @@ TEST(Friction, a_hurricane_stays_finite) {
     EXPECT_TRUE(is_finite(airflow_at(section_of(round_of(6)), FrictionRate(1e9), reference_air())));
 }
 
+TEST(FrictionSlope, of_still_air_is_that_of_laminar_flow) {
+    const Section section = section_of(round_of(6));
+    const FrictionAndSlope still = friction_and_slope(section, Airflow(0), reference_air());
+    const Airflow creeping = 1e-3 * unit::cfm;
+    EXPECT_EQ(still.rate, FrictionRate(0));
+    EXPECT_GT(still.slope.si(), 0);
+    EXPECT_NEAR(still.slope * creeping / friction_in_six_inch(creeping), 1, 1e-14);
+}
+
+TEST(FrictionSlope, is_the_same_either_way) {
+    const Section section = section_of(round_of(6));
+    for (const double cfm : {1.0, 12.0, 100.0}) {
+        EXPECT_EQ(friction_and_slope(section, cfm * unit::cfm, reference_air()).slope,
+                  friction_and_slope(section, -cfm * unit::cfm, reference_air()).slope);
+    }
+}
+
+TEST(FrictionSlope, has_no_step_where_the_regimes_meet) {
+    const Section section = section_of(round_of(6));
+    const Airflow at_one = unit::cfm / reynolds(section, unit::cfm, reference_air());
+    const auto slope = [&](double Re) {
+        return friction_and_slope(section, Re * at_one, reference_air()).slope.si();
+    };
+    for (const double Re : {2000.0, 4000.0})
+        EXPECT_NEAR(slope(Re * (1 + 1e-11)) / slope(Re * (1 - 1e-11)), 1, 1e-9) << "Re " << Re;
+}
+
 TEST(AirflowAt, no_pressure_moves_no_air) {
     const Section section = section_of(round_of(6));
     EXPECT_EQ(airflow_at(section, FrictionRate(0), reference_air()), Airflow(0));
