@@ -6,6 +6,7 @@
 #include "house/cannot_answer.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/list_fittings.hpp"
 #include "report/json.hpp"
@@ -107,6 +108,17 @@ int branch(const Options& options) {
             if (options.show_work)
                 print(report::steps_text(report::branch_steps(answer, options.system), paper_of_output()));
         }
+        return questions::holds(answer.verdict) ? yes : no;
+    });
+}
+
+int trunk(const Options& options) {
+    return with_sheet(options, [&](const Sheet& sheet) {
+        const questions::TrunkAnswer answer = questions::answer_trunk(sheet.survey, options.outlet);
+        if (options.json)
+            print(report::trunk_json(answer));
+        else
+            print_page(report::trunk_page(answer, page_options(options)));
         return questions::holds(answer.verdict) ? yes : no;
     });
 }

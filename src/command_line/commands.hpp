@@ -16,7 +16,7 @@ inline constexpr int yes = 0, no = 1, wrong = 2, no_solution = 3;
 
 struct Options {
     std::string file;
-    std::string outlet;                                        // branch: which new outlet
+    std::string outlet;                                        // branch, trunk: which new outlet
     std::string room;                                          // loads: which room alone
     std::optional<std::string> size, flow, trunk, trunk_flow;  // fittings; empty: the usual ones
     ducts::Stock stock = ducts::Stock::us;                     // branch
@@ -27,6 +27,7 @@ struct Options {
 };
 
 int branch(const Options& options);
+int trunk(const Options& options);
 int loads(const Options& options);
 int check(const Options& options);
 int start(const Options& options);

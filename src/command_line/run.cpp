@@ -82,6 +82,15 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
         });
     branch_app->footer("example:\n    sillflow branch house.toml --show-work");
 
+    CLI::App* trunk_app = app.add_subcommand(
+        "trunk", "can ducts, blower and heater take another outlet, and what every other room gives up");
+    add_sheet(*trunk_app, options), add_printing(*trunk_app, options);
+    trunk_app->add_flag("--all-assumptions", options.all_assumptions,
+                        "also the assumptions that hardly matter");
+    trunk_app->add_option("--outlet", options.outlet, "which supply outlet, where the sheet plans several")
+        ->type_name("NAME");
+    trunk_app->footer("example:\n    sillflow trunk house.toml");
+
     CLI::App* check_app = app.add_subcommand("check", "is the sheet right; what is missing, what is assumed");
     add_sheet(*check_app, options), add_printing(*check_app, options);
     check_app->footer("example:\n    sillflow check house.toml");
@@ -93,11 +102,8 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
         ->type_name("FILE");
     start_app->add_flag("--json", options.json, "what was written, for programs");
     start_app->footer("example:\n    sillflow start house.toml");
-    return {{loads_app, loads},
-            {branch_app, branch},
-            {check_app, check},
-            {start_app, start},
-            {add_fittings(app, options), fittings}};
+    return {{loads_app, loads}, {branch_app, branch}, {trunk_app, trunk},
+            {check_app, check}, {start_app, start},   {add_fittings(app, options), fittings}};
 }
 
 int complain(const std::string& what) {
@@ -107,15 +113,16 @@ int complain(const std::string& what) {
 
 // The first word is no command: name the nearest one.
 std::optional<std::string> unknown_command(int argc, const char* const* argv) {
-    static constexpr std::string_view known[] = {"loads", "branch", "check", "start", "fittings"};
-    if (argc < 2) return "say which question: loads, branch, check, start or fittings (sillflow --help)";
+    static constexpr std::string_view known[] = {"loads", "branch", "trunk", "check", "start", "fittings"};
+    if (argc < 2)
+        return "say which question: loads, branch, trunk, check, start or fittings (sillflow --help)";
     const std::string_view word = argv[1];
     if (word.substr(0, 1) == "-") return std::nullopt;
     for (const std::string_view command : known)
         if (word == command) return std::nullopt;
     const std::string nearest = units::nearest_word(word, known);
     return "'" + std::string(word) + "' is not a question; " +
-           (nearest.empty() ? "ask loads, branch, check, start or fittings"
+           (nearest.empty() ? "ask loads, branch, trunk, check, start or fittings"
                             : "did you mean '" + nearest + "'?");
 }
 

@@ -279,7 +279,12 @@ units::Velocity velocity(const SystemSection& section, const loads::Air& air) {
 }
 
 units::Pressure fittings_loss(const Side& side, const SystemSection& section, const loads::Air& air) {
-    FittingPlace place{section.section, section.flow / air.density, {}, {}};
+    return fittings_loss(side, section, section.flow, air);
+}
+
+units::Pressure fittings_loss(const Side& side, const SystemSection& section, units::MassFlow flow,
+                              const loads::Air& air) {
+    FittingPlace place{section.section, flow / air.density, {}, {}};
     if (section.parent != nothing) {
         const SystemSection& trunk = side[static_cast<std::size_t>(section.parent)];
         place.trunk = trunk.section;

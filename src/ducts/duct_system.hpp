@@ -70,5 +70,8 @@ std::vector<int> way_to(const Side& side, const house::House& house, int outlet)
 units::Velocity velocity(const SystemSection& section, const loads::Air& air);
 // Pressure lost in the section's fittings at its flow, its parent's flow given by the side it belongs to.
 units::Pressure fittings_loss(const Side& side, const SystemSection& section, const loads::Air& air);
+// The same with another flow in the section, its parent's as it is.
+units::Pressure fittings_loss(const Side& side, const SystemSection& section, units::MassFlow flow,
+                              const loads::Air& air);
 
 }  // namespace ducts

@@ -38,6 +38,11 @@ units::Area opening_for(units::Airflow flow, units::Pressure pressure, const loa
     return flow / velocity_at(pressure, air) / discharge;
 }
 
+units::Airflow through_transfer_grille(units::Area face, double free_share, units::Pressure pressure,
+                                       const loads::Air& air) {
+    return (1 / std::sqrt(grille_pair(free_share))) * (velocity_at(pressure, air) * face);
+}
+
 units::Area transfer_grille_for(units::Airflow flow, double free_share, const loads::Air& air) {
     return std::sqrt(grille_pair(free_share)) * (flow / velocity_at(closed_door_limit, air));
 }

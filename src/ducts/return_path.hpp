@@ -27,6 +27,9 @@ inline constexpr units::Pressure closed_door_limit{3.0};
 
 units::Airflow through_opening(units::Area area, units::Pressure pressure, const loads::Air& air);
 units::Area opening_for(units::Airflow flow, units::Pressure pressure, const loads::Air& air);
+// Through two grilles back to back in one wall, each of this gross face.
+units::Airflow through_transfer_grille(units::Area face, double free_share, units::Pressure pressure,
+                                       const loads::Air& air);
 // Gross face of each of two grilles back to back in one wall.
 units::Area transfer_grille_for(units::Airflow flow, double free_share, const loads::Air& air);
 

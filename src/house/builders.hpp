@@ -97,7 +97,6 @@ void build_bays(Work& work);                                           // framin
 void build_bay_pipes(Work& work, const SurveyBay& written, Bay& bay);  // bay_pipes.cpp
 inline bool is_first_side(WallSide side) { return side == WallSide::west || side == WallSide::south; }
 void build_outlets(Work& work);
-bool exists(const Work& work, const Maybe<State>& state);  // at this stage
 
 // readings.cpp. whole_system.cpp: how the ducts leak and the blower yields. ways_out.cpp: by RoomId.
 void build_readings(Work& work);

@@ -176,10 +176,6 @@ void blame_loops(Work& work) {
 
 }  // namespace
 
-bool exists(const Work& work, const Maybe<State>& state) {
-    return state_of(state) != (work.stage == Stage::found ? State::added : State::removed);
-}
-
 void build_ducts(Work& work) {
     House& house = work.house;
     const auto& written = work.survey.ducts;

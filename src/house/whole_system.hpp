@@ -19,7 +19,6 @@
 
 namespace house {
 
-inline constexpr double leakage_class_exponent = 0.65;
 inline constexpr double leakage_test_exponent = 0.6;
 
 // cfm per 100 ft2 at 1 in.wc.

@@ -4,38 +4,11 @@
 
 #include "ducts/stock_sizes.hpp"
 #include "house/cannot_answer.hpp"
+#include "questions/asked_outlet.hpp"
 #include "questions/room_as_the_house.hpp"
-#include "units/nearest_word.hpp"
 
 namespace questions {
 namespace {
-
-const house::Outlet& outlet_named(const house::House& house, const std::string& name) {
-    std::vector<std::string_view> names;
-    for (const house::Outlet& outlet : house.outlets) {
-        if (!house.is_supply(outlet)) continue;
-        if (outlet.name == name) return outlet;
-        names.push_back(outlet.name);
-    }
-    const std::string nearest = units::nearest_word(name, names);
-    throw house::AskedWrongly({}, "no supply outlet of the planned house is called '" + name + "'" +
-                                      (nearest.empty() ? "" : "; did you mean '" + nearest + "'?"));
-}
-
-const house::Outlet& only_new_outlet(const house::House& house) {
-    const house::Outlet* only = nullptr;
-    for (const house::Outlet& outlet : house.outlets) {
-        if (outlet.state != house::State::added || !house.is_supply(outlet)) continue;
-        if (only)
-            throw house::AskedWrongly(outlet.place, "two new outlets, '" + only->name + "' and '" +
-                                                        outlet.name + "': say which with --outlet NAME");
-        only = &outlet;
-    }
-    if (!only)
-        throw house::AskedWrongly(
-            {}, "the sheet plans no new supply outlet: give a [[duct]] and its [[outlet]] state = \"new\"");
-    return *only;
-}
 
 // The size as a word that tells one choice from another; the largest pipe tried is no choice where it fails.
 std::string choice_text(const BranchTrial& trial) {
@@ -135,8 +108,7 @@ std::optional<units::Power> loss_as_found(const house::Survey& survey, house::Ro
 BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name, ducts::Stock stock) {
     BranchAnswer answer;
     house::Built built = house::build(survey, {}, house::Stage::planned);
-    const house::Outlet& outlet =
-        outlet_name.empty() ? only_new_outlet(built.house) : outlet_named(built.house, outlet_name);
+    const house::Outlet& outlet = asked_outlet(built.house, outlet_name);
     answer.outlet = outlet;
     answer.sizing = size_branch(built.house, outlet.id, stock);
     if (!led_through_bays(built.house, answer.sizing.setting).empty()) {

@@ -8,16 +8,9 @@
 namespace questions {
 namespace {
 
-struct Building {
-    const house::Survey& survey;
-    house::Stage stage;
-    house::Extent extent;
-};
-std::optional<Asked> ask_with(const Building& building, const house::Defaults& defaults,
-                              const Question& question) {
+std::optional<Asked> ask_with(const house::Defaults& defaults, const QuestionOfDefaults& question) {
     try {
-        const house::Built built = house::build(building.survey, defaults, building.stage, building.extent);
-        return built.mistakes.empty() ? question(built.house) : std::nullopt;
+        return question(defaults);
     } catch (const house::CannotAnswer&) {
         return std::nullopt;
     }
@@ -41,12 +34,20 @@ Shift shift(const Weight& weight, std::size_t figure, double value) {
 
 Weighed weigh_assumptions(const house::Survey& survey, const house::Built& built, house::Stage stage,
                           const Asked& answer, const Question& question) {
+    return weigh_assumptions(
+        built.assumptions, answer, [&](const house::Defaults& defaults) -> std::optional<Asked> {
+            const house::Built again = house::build(survey, defaults, stage, built.extent);
+            return again.mistakes.empty() ? question(again.house) : std::nullopt;
+        });
+}
+
+Weighed weigh_assumptions(const std::vector<house::Assumption>& assumptions, const Asked& answer,
+                          const QuestionOfDefaults& question) {
     Weighed weighed;
-    const Building building{survey, stage, built.extent};
-    for (const house::Assumption& assumption : built.assumptions) {
+    for (const house::Assumption& assumption : assumptions) {
         const house::Defaults usual;
-        Weight weight{assumption, ask_with(building, usual.with(assumption.id, house::Level::low), question),
-                      ask_with(building, usual.with(assumption.id, house::Level::high), question)};
+        Weight weight{assumption, ask_with(usual.with(assumption.id, house::Level::low), question),
+                      ask_with(usual.with(assumption.id, house::Level::high), question)};
         weighed.always_answered = weighed.always_answered && weight.at_low && weight.at_high;
         weighed.weights.push_back(std::move(weight));
     }

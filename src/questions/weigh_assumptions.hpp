@@ -36,6 +36,12 @@ struct Weighed {
     bool always_answered = true;
 };
 
+// The same of a question that builds its houses itself, each time with other defaults. It may throw
+// house::CannotAnswer: no answer.
+using QuestionOfDefaults = std::function<std::optional<Asked>(const house::Defaults&)>;
+Weighed weigh_assumptions(const std::vector<house::Assumption>& assumptions, const Asked& answer,
+                          const QuestionOfDefaults& question);
+
 Weighed weigh_assumptions(const house::Survey& survey, const house::Built& built, house::Stage stage,
                           const Asked& answer, const Question& question);
 

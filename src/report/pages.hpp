@@ -4,6 +4,7 @@
 
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/list_fittings.hpp"
 #include "report/page.hpp"
@@ -17,6 +18,7 @@ struct PageOptions {
 };
 
 Page branch_page(const questions::BranchAnswer& answer, PageOptions options);
+Page trunk_page(const questions::TrunkAnswer& answer, PageOptions options);
 Page loads_page(const questions::LoadsAnswer& answer, PageOptions options);
 Page fittings_page(const questions::FittingsAnswer& answer, units::System system);
 Page check_page(const questions::CheckAnswer& answer, PageOptions options);  // a sheet without mistakes
