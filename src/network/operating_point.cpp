@@ -3,6 +3,7 @@
 #include "network/operating_point.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "house/cannot_answer.hpp"
@@ -13,7 +14,9 @@
 namespace network {
 namespace {
 
-constexpr int most_loops = 200, loops_before_half_steps = 20;
+// A loss whose slope has a step somewhere could be followed around it for ever: after some loops the slopes
+// stay, and only the losses follow.
+constexpr int most_loops = 200, loops_with_new_slopes = 15;
 constexpr double settled = 1e-11;  // the largest change of a flow, as a share of the blower's
 
 // C on the velocity pressure of a section, of the dampers in the duct it begins.
@@ -30,8 +33,10 @@ class Settling {
     Settling(const house::House& house, const ducts::DuctSystem& system, const Machine& machine, Fans fans)
         : house_(house), machine_(machine), system_(system), wired_(wire(house, system, machine, fans)) {
         air_.returns = loads::air_at(machine.returns, machine.pressure);
+        steepest_ = {std::vector<double>(system.supply.size()),
+                     std::vector<double>(system.return_side.size())};
         warm_up(machine.design_flow);
-        set_losses(1);
+        set_losses(true);
     }
 
     OperatingPoint settle() {
@@ -43,7 +48,7 @@ class Settling {
             point.steps += solution.steps;
             const double moved = take(solution);
             if (moved <= settled) break;
-            set_losses(point.loops > loops_before_half_steps ? 0.5 : 1);
+            set_losses(point.loops < loops_with_new_slopes);
             const std::vector<units::MassFlow> start = solution.flows;
             solution = solver.solve(wired_.network, start);
         }
@@ -89,24 +94,27 @@ class Settling {
     }
 
     // Fittings at the last flows: their loss and its slope by the section's own flow, as a square law and a
-    // pressure beside it. `part`: of the way from the losses as they were.
-    void set_losses(double part) {
+    // pressure beside it.
+    void set_losses(bool follow_slopes) {
         for (const bool supply : {true, false}) {
-            for (std::size_t i = 0; i < side(supply).size(); ++i) set_section(supply, i, part);
+            for (std::size_t i = 0; i < side(supply).size(); ++i) set_section(supply, i, follow_slopes);
             for (std::size_t i = 0; i < side(supply).size(); ++i) set_leak(supply, i);
         }
     }
 
-    void set_section(bool supply, std::size_t i, double part) {
+    void set_section(bool supply, std::size_t i, bool follow_slopes) {
         const ducts::SystemSection& section = side(supply)[i];
         Link& duct = link(links(supply).sections[i]);
+        const double own = section.flow.si();
         DuctLoss loss{section.section, section.length, air(supply), section.loss_factor, 0};
         const auto [quadratic, beside] = fittings_now(supply, i);
         const double damper = damper_in(house_, side(supply), i) /
                               (2 * air(supply).density.si() * std::pow(section.section.area.si(), 2));
-        const auto& last = std::get<DuctLoss>(duct.law);
-        loss.quadratic = damper + part * quadratic + (1 - part) * std::max(0.0, last.quadratic - damper);
-        duct.head = part * beside + (1 - part) * duct.head;
+        double& steepest = steepest_[supply ? 0 : 1][i];
+        steepest = std::max(steepest, damper + quadratic);
+        loss.quadratic = follow_slopes ? damper + quadratic : steepest;
+        // With another slope the loss at this flow is still the real one.
+        duct.head = beside + units::Pressure((loss.quadratic - damper - quadratic) * own * std::abs(own));
         duct.law = loss;
     }
 
@@ -114,20 +122,25 @@ class Settling {
         double quadratic;        // Pa s2/kg2
         units::Pressure beside;  // helps the flow along
     };
+    // A takeoff takes its toll for the trunk's velocity however little air leaves there: at next to no flow
+    // the law is a plain square up to a twentieth of the trunk's flow, the same either way, so that it is one
+    // curve through zero.
     Fittings fittings_now(bool supply, std::size_t i) const {
         const ducts::Side& sections = supply ? system_.supply : system_.return_side;
         const ducts::SystemSection& section = sections[i];
         if (section.fittings.empty()) return {0, {}};
-        constexpr double least = 1e-6, step = 1e-5;
-        const double flow = std::max(least, std::abs(section.flow.si()));
+        constexpr double least = 1e-6, step = 1e-5, little = 0.05;
+        const double trunk =
+            section.parent < 0 ? 0 : std::abs(sections[static_cast<std::size_t>(section.parent)].flow.si());
+        const double flow = std::max({least, little * trunk, std::abs(section.flow.si())});
         const auto loss_at = [&](double own) {
             return section.loss_factor *
                    ducts::fittings_loss(sections, section, units::MassFlow(own), air(supply)).si();
         };
-        const double loss = loss_at(flow);
+        const double loss = std::max(0.0, loss_at(flow));
+        // Air that runs backwards meets the same fittings likewise.
+        if (section.flow.si() < flow) return {loss / (flow * flow), {}};
         const double slope = (loss_at(flow * (1 + step)) - loss_at(flow * (1 - step))) / (2 * step * flow);
-        // Air that runs backwards meets the same fittings as a plain square law.
-        if (section.flow.si() < 0) return {std::max(0.0, loss / (flow * flow)), {}};
         const double quadratic = std::max(0.0, slope / (2 * flow));
         return {quadratic, units::Pressure(quadratic * flow * flow - loss)};
     }
@@ -224,6 +237,7 @@ class Settling {
     Wired wired_;
     SystemAir air_;
     units::MassFlow blower_flow_;
+    std::array<std::vector<double>, 2> steepest_;  // of each section's square laws, supply and return
 };
 
 }  // namespace

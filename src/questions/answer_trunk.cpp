@@ -204,8 +204,10 @@ void add_trials(TrunkAnswer& answer, const house::Survey& survey) {
 
 TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_name) {
     TrunkAnswer answer;
+    // Asked wrongly is said before anything is worked out.
+    const house::Outlet outlet =
+        asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
     answer.both = both_houses(survey, {});
-    const house::Outlet outlet = asked_outlet(answer.house(), outlet_name);
     answer.outlet = position_of(answer.house(), outlet.id);
     const BranchSizing sizing = size_branch(answer.house(), outlet.id);
     answer.sized_here = sizing.to_size;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "loads/air.hpp"
+#include "units/unit.hpp"
 
 namespace questions {
 namespace {
@@ -113,6 +114,9 @@ bool hangs_below(const house::House& house, const house::Duct& duct, house::Duct
     return false;
 }
 
+// Nobody taps to the inch.
+units::Length to_the_foot(units::Length at) { return std::round(at / units::unit::foot) * units::unit::foot; }
+
 std::vector<Tap> taps_to_try(const TrialSetting& setting) {
     const house::House& house = setting.planned.house;
     const int first = first_new_duct(house, setting.outlet);
@@ -122,14 +126,16 @@ std::vector<Tap> taps_to_try(const TrialSetting& setting) {
     const house::Duct* trunk = run.from ? house.duct(*run.from) : nullptr;
     if (trunk)
         for (const double share : {0.1, 0.5, 0.9}) {
-            const units::Length at = share * trunk->length;
+            const units::Length at = to_the_foot(share * trunk->length);
             if (abs(at - run.at) > 0.1 * trunk->length) taps.push_back({trunk->id, at});
         }
     for (const house::Duct& other : house.ducts) {
-        const bool is_a_run = other.side == house::DuctSide::supply && other.from && other.shape;
+        // A run that leaves a trunk; what hangs on it is no place to tap.
+        const house::Duct* from = other.from ? house.duct(*other.from) : nullptr;
+        const bool is_a_run = other.side == house::DuctSide::supply && from && !from->from && other.shape;
         if (is_a_run && other.state == house::State::found && !hangs_below(house, other, run.id) &&
             run.from != other.id)
-            taps.push_back({other.id, 0.5 * other.length});
+            taps.push_back({other.id, to_the_foot(0.5 * other.length)});
     }
     if (run.from) taps.push_back({std::nullopt, {}});
     return taps;
@@ -207,12 +213,6 @@ std::optional<DoorShut> door_shut(const TrialSetting& setting) {
 }
 
 namespace {
-
-struct Place {
-    std::string name;
-    const HouseAtWork& found;
-    const AtWork& before;
-};
 
 int position_of(const house::House& house, house::OutletId id) {
     for (std::size_t i = 0; i < house.outlets.size(); ++i)

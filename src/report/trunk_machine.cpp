@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "report/figures.hpp"
 #include "report/trunk_parts.hpp"
@@ -25,9 +26,10 @@ std::string short_word(questions::Verdict verdict) {
 std::string speed_sentence(const questions::DuctSpeed& speed, const TrunkView& view) {
     const std::string name = "the " + view.house().ducts[static_cast<std::size_t>(speed.duct)].name;
     const units::System system = view.system;
-    const std::string before =
-        speed.before.si() > 0 ? number(speed.before, system) + " before, " : std::string();
-    return fmt::format("{}: {}{}; {} is the usual limit{}", name, before, figure(speed.after, system),
+    const std::string runs = speed.before.si() > 0 ? figure(speed.before, system) + " before, " +
+                                                         number(speed.after, system) + " after"
+                                                   : figure(speed.after, system);
+    return fmt::format("{}: {}; {} is the usual limit{}", name, runs,
                        number(ducts::velocity_limit(speed.part).usual, system),
                        speed.too_fast() ? (speed.made_faster() ? ", and it will be heard"
                                                                : ", and it was heard before already")
@@ -45,8 +47,11 @@ const questions::DuctSpeed* fastest(const TrunkView& view) {
     return most == ducts.end() ? nullptr : &*most;
 }
 
-std::string before_and_after(const std::string& before, const std::string& after, bool has_before) {
-    return has_before ? before + " before, " + after + " after" : after;
+// "0.36 in.wc before, 0.35 after"; without a before only what is.
+template <class Q>
+std::string before_and_after(Q before, Q after, const TrunkView& view) {
+    if (!view.has_before()) return figure(after, view.system);
+    return figure(before, view.system) + " before, " + number(after, view.system) + " after";
 }
 
 const char* known_by(network::AirflowKnown known) {
@@ -69,7 +74,11 @@ const char* known_by(network::AirflowKnown known) {
 }  // namespace
 
 Note ducts_part(const TrunkView& view) {
-    Note note{"ducts: " + short_word(view.answer.ducts_can), {}};
+    const auto& speeds = view.answer.ducts;
+    const bool any_too_fast = std::any_of(speeds.begin(), speeds.end(),
+                                          [](const questions::DuctSpeed& one) { return one.too_fast(); });
+    const bool as_before = any_too_fast && view.answer.ducts_can == questions::Verdict::yes;
+    Note note{"ducts: " + (as_before ? "no worse" : short_word(view.answer.ducts_can)), {}};
     const questions::DuctSpeed* most = fastest(view);
     if (!most) return {};
     note.lines.push_back(speed_sentence(*most, view));
@@ -81,52 +90,46 @@ Note ducts_part(const TrunkView& view) {
 
 Note blower_part(const TrunkView& view) {
     const questions::TrunkAnswer& answer = view.answer;
+    const auto& [pressure, airflow, rise] = answer.blower_after;
+    const auto& [pressure_before, airflow_before, rise_before] = answer.blower_before;
     const house::Heater& heater = view.house().heater;
-    const units::System system = view.system;
-    const bool has_before = view.has_before();
-    std::string pressure = "external static pressure " +
-                           before_and_after(number(answer.blower_before.external_static, system),
-                                            figure(answer.blower_after.external_static, system), has_before);
-    pressure += heater.max_static.si() > 0 ? "; nameplate " + number(heater.max_static, system)
-                                           : "; the nameplate's limit is not in the sheet";
-    const std::string air =
-        "Air " + before_and_after(number(answer.blower_before.airflow, system),
-                                  figure(answer.blower_after.airflow, system), has_before);
-    const std::string rise =
-        fmt::format("temperature rise {}, nameplate {} to {}",
-                    before_and_after(number(answer.blower_before.rise, system),
-                                     figure(answer.blower_after.rise, system), has_before),
-                    number(heater.least_rise, system), figure(heater.most_rise, system));
+    const std::string limit = heater.max_static.si() > 0
+                                  ? "; nameplate " + number(heater.max_static, view.system)
+                                  : "; the nameplate's limit is not in the sheet";
     return {"blower: " + short_word(answer.blower_can),
-            {fmt::format("{}. {}; {}", pressure, air, rise), known_by(answer.both.known_by)}};
+            {"external static pressure " + before_and_after(pressure_before, pressure, view) + limit,
+             "return air " + before_and_after(airflow_before, airflow, view),
+             "temperature rise " + before_and_after(rise_before, rise, view) + "; nameplate " +
+                 number(heater.least_rise, view.system) + " to " + figure(heater.most_rise, view.system),
+             known_by(answer.both.known_by)}};
 }
 
 Note heater_part(const TrunkView& view) {
     const questions::TrunkAnswer& answer = view.answer;
     const std::string night = figure(view.house().site.winter_outdoor, view.system);
-    const auto share = [](const network::DesignNight& work) { return percent(work.on_time_wanted); };
-    const std::string on = before_and_after(view.has_before() ? share(answer.before.night) : "",
-                                            share(answer.after.night), view.has_before());
+    const std::string after = percent(answer.after.night.on_time_wanted);
     std::string who = "the thermostat's room";
     if (view.house().thermostat)
         who = "the thermostat in the " + view.house().room(*view.house().thermostat).name;
     else if (view.house().other_rooms)
         who = "the rooms not described";
-    std::string text = fmt::format("on {} of the time on a {} night, to hold {}", on, night, who);
+    std::string text = fmt::format("on a {} night it is on {} of the time", night, after);
+    if (view.has_before())
+        text = fmt::format("on a {} night it is on {} of the time before, {} after", night,
+                           percent(answer.before.night.on_time_wanted), after);
+    text += ", to hold " + who;
     if (!answer.after.night.holds()) text += ". It cannot hold the house: every room falls behind";
     return {"heater: " + short_word(answer.heater_can), {text}};
 }
 
 Note how_it_was_solved(const TrunkView& view) {
     const network::OperatingPoint& point = view.answer.after.point;
-    return {
-        "solved",
-        {fmt::format("{} ducts and openings at once, in {} and {}; what flows in and out of each meets to "
-                     "one part in {}",
-                     point.system.supply.size() + point.system.return_side.size() + point.outlets.size(),
-                     counted(static_cast<std::size_t>(point.loops), "outer loop"),
-                     counted(static_cast<std::size_t>(point.steps), "step"),
-                     point.residual < 1e-9 ? "a thousand million" : "a million")}};
+    const int digits = static_cast<int>(std::floor(-std::log10(std::max(point.residual, 1e-15))));
+    return {"solved",
+            {fmt::format("{} pieces of duct at once, in {} of {}; mass and pressure close to 1 in 10^{}",
+                         point.system.supply.size() + point.system.return_side.size(),
+                         counted(static_cast<std::size_t>(point.loops), "round"),
+                         counted(static_cast<std::size_t>(point.steps), "step"), digits)}};
 }
 
 }  // namespace report

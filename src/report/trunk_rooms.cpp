@@ -12,7 +12,7 @@ class Cells {
     std::string operator()(Q quantity, units::System system) {
         const bool first = !said_;
         said_ = true;
-        return first ? units::write(quantity, system).text() : number(quantity, system);
+        return first ? figure(quantity, system) : number(quantity, system);
     }
 
   private:
@@ -35,10 +35,13 @@ Table rooms_table(const TrunkView& view) {
     for (const questions::RoomShare& share : view.answer.rooms) {
         Row row;
         row.cells.push_back(view.name_of(share.room));
-        if (view.has_before()) row.cells.push_back(before(share.before, system));
+        // A room that was not heated at all: how cold it stood is no matter.
+        const bool had_air = share.before.si() > 0;
+        if (view.has_before()) row.cells.push_back(had_air ? before(share.before, system) : "..");
         row.cells.push_back(after(share.after, system));
-        row.cells.push_back(share.needs ? needs(*share.needs, system) : "not possible");
-        if (view.has_before()) row.cells.push_back(was(share.reached_before, system));
+        const bool possible = share.needs && *share.needs <= view.answer.blower_after.airflow;
+        row.cells.push_back(possible ? needs(*share.needs, system) : "not possible");
+        if (view.has_before()) row.cells.push_back(had_air ? was(share.reached_before, system) : "..");
         row.cells.push_back(is(share.reached_after, system));
         row.cells.push_back(wanted(share.wanted, system));
         table.rows.push_back(std::move(row));

@@ -8,18 +8,28 @@
 namespace report {
 namespace {
 
-std::string can(questions::Verdict verdict) {
-    switch (verdict) {
+// Ducts, blower and heater can, and no other room pays: only the new outlet itself gets too little.
+bool only_too_little(const TrunkView& view) {
+    const questions::TrunkAnswer& answer = view.answer;
+    const questions::RoomShare& own = answer.rooms.back();
+    for (const questions::Verdict part : {answer.ducts_can, answer.blower_can, answer.heater_can})
+        if (part == questions::Verdict::no) return false;
+    return own.reached_after < own.wanted && !questions::holds(answer.verdict);
+}
+
+std::string can(const TrunkView& view) {
+    if (only_too_little(view)) return "the system can take it, but it brings too little";
+    switch (view.answer.verdict) {
         case questions::Verdict::yes:
-            return "can take";
+            return "the system can take it";
         case questions::Verdict::probably:
-            return "can probably take";
+            return "the system can probably take it";
         case questions::Verdict::probably_not:
-            return "can probably not take";
+            return "the system can probably not take it";
         case questions::Verdict::no:
             break;
     }
-    return "cannot take";
+    return "the system cannot take it";
 }
 
 // The room that gives up most, the new outlet's own apart.
@@ -41,9 +51,10 @@ std::string TrunkView::name_of(const std::optional<house::RoomId>& room) const {
 
 std::string trunk_headline(const TrunkView& view) {
     const questions::RoomShare& own = view.answer.rooms.back();
-    std::string text = fmt::format("{}: the system {} it. It gets {} of supply air", view.outlet(),
-                                   can(view.answer.verdict), figure(own.after, view.system));
-    if (own.needs) text += fmt::format("; the {} needs {}", view.room(), number(*own.needs, view.system));
+    std::string text = fmt::format("{}: {}. It gets {} of supply air", view.outlet(), can(view),
+                                   figure(own.after, view.system));
+    if (own.needs && *own.needs <= view.answer.blower_after.airflow)
+        text += fmt::format("; the {} needs {}", view.room(), number(*own.needs, view.system));
     return text;
 }
 
