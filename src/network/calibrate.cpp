@@ -88,15 +88,16 @@ Leaks leaks_by_test(const ducts::DuctSystem& system, const house::DuctTest& test
     return leaks;
 }
 
-// Leaks that take so much of the blower's flow in this house: found by solving, correcting, solving again.
+// Leaks at the plenums, where the pressure is, that take so much of the blower's flow in this house: found by
+// solving, correcting, solving again.
 void meet_shares(const house::House& house, const ducts::DuctSystem& system,
                  const house::LeakageShares& shares, Machine& machine) {
     constexpr double first_guess_at = 25;  // Pa
     const auto guess = [&](double share) {
         return share * machine.design_flow.si() / std::pow(first_guess_at, machine.leaks.exponent);
     };
-    machine.leaks.supply = spread(guess(shares.supply), wall_area(system.supply));
-    machine.leaks.return_side = spread(guess(shares.return_side), wall_area(system.return_side));
+    machine.leaks.supply.at_plenum = guess(shares.supply);
+    machine.leaks.return_side.at_plenum = guess(shares.return_side);
     constexpr int most = 60;
     for (int i = 0; i < most; ++i) {
         const OperatingPoint point = operating_point(house, system, machine);
@@ -104,7 +105,7 @@ void meet_shares(const house::House& house, const ducts::DuctSystem& system,
         const auto correct = [&](SideLeak& leak, units::MassFlow flow, double share) {
             if (share <= 0 || flow.si() <= 0) return;
             const double factor = share * point.blower / flow;
-            leak.per_area *= factor, leak.at_plenum *= factor;
+            leak.at_plenum *= factor;
             off = std::max(off, std::abs(factor - 1));
         };
         correct(machine.leaks.supply, point.supply_leak, shares.supply);

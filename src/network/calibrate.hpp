@@ -7,8 +7,8 @@
 //              moves just that, and the blower's curve is laid through it at the pressure the ducts then ask
 //              for: the table stretched, or a straight line of the assumed fall
 //     leaks    of a class by the area of duct wall (house/whole_system.hpp); of a test likewise, both sides
-//              together; shares of the blower's airflow as leaks that take just that share in the house as
-//              found
+//              together; shares of the blower's airflow as leaks at the plenums that take just that share in
+//              the house as found
 //
 // The planned house has the same machine: `machine_for` only tells it what its new registers are made for.
 #pragma once

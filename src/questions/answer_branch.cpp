@@ -19,7 +19,7 @@ std::string choice_text(const BranchTrial& trial) {
 
 Asked asked(const BranchTrial& trial, std::string choice) {
     const double needs = trial.needs ? trial.needs->airflow.si() : 0;
-    return {{needs, trial.carries.si(), trial.margin().si(), trial.reaches.si()}, std::move(choice)};
+    return {{needs, trial.gives.si(), trial.margin().si(), trial.reaches.si()}, std::move(choice)};
 }
 
 // The size this house would choose, if it passes the bays; else the first of those on the list that both
@@ -46,10 +46,15 @@ void choose_again(const house::House& house, const BranchSetting& setting, const
     asked.choice = round ? std::to_string(round->diameter.si()) : std::string();
 }
 
+std::shared_ptr<const HouseAtWork> shared(HouseAtWork at_work) {
+    return std::make_shared<const HouseAtWork>(std::move(at_work));
+}
+
 // The same question of another house: the size stays, and then what would be chosen there.
-std::optional<Asked> ask_again(const house::House& house, house::OutletId outlet,
+std::optional<Asked> ask_again(std::shared_ptr<const HouseAtWork> whole, house::OutletId outlet,
                                const BranchSizing& sizing) {
-    const BranchSetting setting = branch_setting(house, outlet, sizing.setting.stock);
+    const house::House& house = whole->house;
+    const BranchSetting setting = branch_setting(house, outlet, sizing.setting.stock, whole);
     const std::optional<house::Shape> kept =
         sizing.to_size ? std::optional<house::Shape>(sizing.choice().pipe) : std::nullopt;
     const BranchTrial trial = try_size(house, setting, kept);
@@ -82,14 +87,17 @@ std::optional<AtHouseTemperature> at_house_temperature(const house::House& house
     const house::RoomId room = sizing.setting.asked.room;
     const std::optional<house::House> changed = with_room_as_the_house(house, room);
     if (!sizing.to_size || !changed) return std::nullopt;
-    const BranchSetting setting = branch_setting(*changed, outlet, sizing.setting.stock);
+    const HouseAtWork& whole = *sizing.setting.whole;
+    const BranchSetting setting =
+        branch_setting(*changed, outlet, sizing.setting.stock,
+                       shared({*changed, loads::house_heat_loss(*changed), whole.machine}));
     const BranchTrial choice =
         choose_pipe(*changed, setting, try_size(*changed, setting, sizing.choice().pipe));
     // The wanted temperature with the smaller pipe: what the room then loses beyond what its air brings.
     const ducts::Supply& supply = sizing.setting.supply;
     const loads::RoomHeatLoss& asked = sizing.setting.asked;
     const BranchTrial there = try_size(house, sizing.setting, choice.pipe);
-    const units::Power electric = loads::left_to_heat(asked.total, supply.on_time, there.carries_mass,
+    const units::Power electric = loads::left_to_heat(asked.total, supply.on_time, there.gives_mass,
                                                       supply.specific_heat, there.arrives - asked.inside);
     return AtHouseTemperature{house.site.winter_indoor, choice, electric};
 }
@@ -107,19 +115,25 @@ std::optional<units::Power> loss_as_found(const house::Survey& survey, house::Ro
 
 BranchAnswer answer_branch(const house::Survey& survey, const std::string& outlet_name, ducts::Stock stock) {
     BranchAnswer answer;
-    house::Built built = house::build(survey, {}, house::Stage::planned);
-    const house::Outlet& outlet = asked_outlet(built.house, outlet_name);
+    // Asked wrongly is said before anything is worked out.
+    const house::Outlet outlet =
+        asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
     answer.outlet = outlet;
-    answer.sizing = size_branch(built.house, outlet.id, stock);
-    if (!led_through_bays(built.house, answer.sizing.setting).empty()) {
-        add_largest_that_passes(built.house, answer.sizing);
-        choose(built.house, answer.sizing, best_that_passes(built.house, answer.sizing));
-        answer.passage = branch_passage(built.house, answer.sizing);
+    BothHouses both = both_houses(survey, {});
+    const auto whole = shared(std::move(both.planned));
+    const house::House& house = whole->house;
+    answer.sizing = size_branch(house, outlet.id, stock, whole);
+    if (!led_through_bays(house, answer.sizing.setting).empty()) {
+        add_largest_that_passes(house, answer.sizing);
+        choose(house, answer.sizing, best_that_passes(house, answer.sizing));
+        answer.passage = branch_passage(house, answer.sizing);
     }
     const BranchTrial& choice = answer.sizing.choice();
     answer.weighed = weigh_assumptions(
-        survey, built, house::Stage::planned, as_answered(built.house, answer.sizing),
-        [&](const house::House& house) { return ask_again(house, outlet.id, answer.sizing); });
+        both.assumptions, as_answered(house, answer.sizing), [&](const house::Defaults& defaults) {
+            return ask_again(shared(std::move(both_houses(survey, defaults).planned)), outlet.id,
+                             answer.sizing);
+        });
     Range margin = answer.range(BranchFigure::margin);
     // "No answer" at one end of a guess means the heater could not warm the room there: never a plain yes.
     if (!answer.weighed.always_answered) margin.low = std::min(margin.low, 0.0);
@@ -129,16 +143,16 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     if (!answer.sizing.setting.on_time.holds() && holds(answer.verdict))
         answer.verdict = Verdict::probably_not;
     if (answer.passage && !answer.passage->passes(answer.sizing.chosen)) answer.verdict = Verdict::no;
-    answer.cooler = at_house_temperature(built.house, answer.sizing, outlet.id);
-    answer.judged = judged_ducts(built.house, answer.sizing);
-    answer.leftovers = leftover_ducts(built.house, answer.sizing, answer.judged);
-    answer.way_back = way_back(built.house, answer.sizing);
-    answer.wrap = wrap_effect(built.house, answer.sizing);
-    answer.in_summer = branch_in_summer(built.house, answer.sizing);
+    answer.cooler = at_house_temperature(house, answer.sizing, outlet.id);
+    answer.judged = judged_ducts(house, answer.sizing);
+    answer.leftovers = leftover_ducts(house, answer.sizing, answer.judged);
+    answer.way_back = way_back(house, answer.sizing);
+    answer.wrap = wrap_effect(house, answer.sizing);
+    answer.in_summer = branch_in_summer(house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;
     answer.loss_before = loss_as_found(
         survey, room, answer.sizing.setting.loss.rooms[static_cast<std::size_t>(room.index)].total);
-    answer.house = std::move(built.house);
+    answer.house = house;
     return answer;
 }
 

@@ -18,7 +18,7 @@
 namespace questions {
 
 // What weigh_assumptions asks for, in the order of Weighed::ranges.
-enum class BranchFigure { needs, carries, margin, reaches };  // m3/s, m3/s, m3/s, K
+enum class BranchFigure { needs, gives, margin, reaches };  // m3/s, m3/s, m3/s, K
 
 // The same room at the temperature of the rest of the house, where it is wanted warmer.
 struct AtHouseTemperature {

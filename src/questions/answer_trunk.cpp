@@ -103,6 +103,12 @@ units::Velocity fastest(const ducts::Side& supply, int duct, const loads::Air& a
     return most;
 }
 
+// Of what the new outlet gets with its damper open, the part its room needs: the damper holds back the rest.
+double part_needed(const TrunkAnswer& answer) {
+    const RoomShare& own = answer.rooms.back();
+    return own.needs && *own.needs < own.after ? *own.needs / own.after : 1;
+}
+
 std::vector<DuctSpeed> duct_speeds(const TrunkAnswer& answer) {
     std::vector<DuctSpeed> speeds;
     const house::House& house = answer.house();
@@ -117,6 +123,7 @@ std::vector<DuctSpeed> duct_speeds(const TrunkAnswer& answer) {
             if (found.ducts[j].id == house.ducts[i].id)
                 speed.before = fastest(answer.before.point.system.supply, static_cast<int>(j),
                                        answer.before.point.supply_air);
+        if (house.ducts[i].state == house::State::added) speed.after = part_needed(answer) * speed.after;
         speeds.push_back(speed);
     }
     return speeds;
@@ -189,6 +196,11 @@ int position_of(const house::House& house, house::OutletId id) {
     return -1;
 }
 
+// The new outlet's register is chosen for what its room needs.
+void make_register(HouseAtWork& planned, int outlet, units::MassFlow made_for) {
+    if (made_for.si() > 0) planned.machine.design.outlets[static_cast<std::size_t>(outlet)] = made_for;
+}
+
 void add_trials(TrunkAnswer& answer, const house::Survey& survey) {
     const TrialSetting setting{answer.both.planned, answer.outlet, answer.size};
     answer.balanced = balance(setting);
@@ -196,7 +208,7 @@ void add_trials(TrunkAnswer& answer, const house::Survey& survey) {
         answer.taps = other_taps(setting, answer.before, answer.both.found);
         answer.readings = readings_beside(answer.both.found, answer.before);
     }
-    answer.old_kept = old_kept(survey, {}, answer.new_outlet().name, answer.size);
+    answer.old_kept = old_kept(survey, setting);
     answer.door_shut = door_shut(setting);
 }
 
@@ -209,9 +221,12 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
         asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
     answer.both = both_houses(survey, {});
     answer.outlet = position_of(answer.house(), outlet.id);
-    const BranchSizing sizing = size_branch(answer.house(), outlet.id);
+    const BranchSizing sizing = size_branch(answer.house(), outlet.id, ducts::Stock::us,
+                                            std::make_shared<const HouseAtWork>(answer.both.planned));
     answer.sized_here = sizing.to_size;
     answer.size = sizing.choice().pipe;
+    const units::MassFlow made_for = sizing.choice().needs ? sizing.choice().needs->flow : units::MassFlow();
+    make_register(answer.both.planned, answer.outlet, made_for);
     answer.after = at_work(answer.both.planned, answer.size);
     answer.blower_after = blower_side(answer.both.planned, answer.after);
     if (answer.both.found_is_supplied) {
@@ -226,8 +241,10 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     answer.weighed =
         weigh_assumptions(answer.both.assumptions, asked(answer.both, answer.outlet, answer.size),
                           [&](const house::Defaults& defaults) -> std::optional<Asked> {
-                              const BothHouses both = both_houses(survey, defaults);
-                              return asked(both, position_of(both.planned.house, outlet.id), answer.size);
+                              BothHouses both = both_houses(survey, defaults);
+                              const int position = position_of(both.planned.house, outlet.id);
+                              make_register(both.planned, position, made_for);
+                              return asked(both, position, answer.size);
                           });
     Range least = answer.range(TrunkFigure::spare);
     if (!answer.weighed.always_answered) least.low = std::min(least.low, 0.0);

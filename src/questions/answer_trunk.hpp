@@ -36,7 +36,7 @@ struct RoomShare {
 struct DuctSpeed {
     int duct = -1;  // position in the planned house's ducts
     ducts::DuctPart part = ducts::DuctPart::supply_branch;
-    units::Velocity before, after;  // at its fastest; before 0 where it is new
+    units::Velocity before, after;  // at its fastest, a new one at what its room needs; before 0: it is new
     bool too_fast() const { return after > ducts::velocity_limit(part).most; }
     bool made_faster() const { return after > 1.002 * before; }
 };

@@ -8,6 +8,7 @@
 #include "ducts/size_duct.hpp"
 #include "ducts/stock_sizes.hpp"
 #include "house/cannot_answer.hpp"
+#include "questions/try_outlet.hpp"
 #include "units/unit.hpp"
 
 namespace questions {
@@ -57,6 +58,18 @@ struct Tried {
     ducts::HeatWay way;
 };
 
+// What the outlet really gets; nothing where the air would run backwards.
+void prove(const BranchSetting& setting, const std::optional<house::Shape>& pipe, BranchTrial& trial) {
+    const house::Shape size =
+        pipe ? *pipe : house::Shape(first_try);  // of other new ducts, where there are any
+    const units::MassFlow made_for = trial.needs ? trial.needs->flow : units::MassFlow();
+    const OutletTrial there =
+        try_outlet(*setting.whole, setting.outlet, {size, {}, {}, false, network::Fans::off, made_for});
+    trial.gives = std::max(units::Airflow(), there.airflow);
+    trial.gives_mass =
+        std::max(units::MassFlow(), there.work.point.outlets[static_cast<std::size_t>(setting.outlet)]);
+}
+
 Tried try_whole(const house::House& house, const BranchSetting& setting,
                 const std::optional<house::Shape>& pipe) {
     Tried tried;
@@ -82,12 +95,15 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
         pipe ? *pipe : *house.duct(house.outlets[static_cast<std::size_t>(setting.outlet)].duct)->shape;
     const units::Temperature arriving = trial.needs ? trial.needs->arrival : setting.supply.temperature;
     const loads::Air air = loads::air_at(arriving, setting.supply.pressure);
-    trial.carries = carried(system.supply, way, trial.rate, air);
-    trial.carries_mass = std::min(trial.carries * air.density, all_there_is);
-    trial.carries = trial.carries_mass / air.density;
-    trial.arrives = ducts::arrival(tried.way, setting.supply, trial.carries_mass);
-    trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, trial.carries_mass);
-    trial.speed = trial.carries / end.section.area;
+    const units::MassFlow carried_mass =
+        std::min(carried(system.supply, way, trial.rate, air) * air.density, all_there_is);
+    trial.carries = carried_mass / air.density;
+    trial.gives = trial.carries;
+    trial.gives_mass = carried_mass;
+    if (setting.whole) prove(setting, pipe, trial);
+    trial.arrives = ducts::arrival(tried.way, setting.supply, trial.gives_mass);
+    trial.reaches = ducts::room_temperature(tried.way, setting.supply, setting.asked, trial.gives_mass);
+    trial.speed = trial.gives / end.section.area;
     if (trial.needs) trial.speed_needed = trial.needs->airflow / end.section.area;
     trial.quiet = trial.speed_needed <= ducts::branch_velocity_limit;
     return tried;
@@ -120,12 +136,14 @@ std::optional<BranchTrial> stack_beside(const house::House& house, const BranchS
 }  // namespace
 
 units::Airflow BranchTrial::margin() const {
-    return needs ? carries - needs->airflow : -(carries + units::unit::cfm);
+    return needs ? gives - needs->airflow : -(gives + units::unit::cfm);
 }
 
-BranchSetting branch_setting(const house::House& house, house::OutletId outlet, ducts::Stock stock) {
+BranchSetting branch_setting(const house::House& house, house::OutletId outlet, ducts::Stock stock,
+                             std::shared_ptr<const HouseAtWork> whole) {
     BranchSetting setting;
     setting.stock = stock;
+    setting.whole = std::move(whole);
     setting.outlet = position_of(house, outlet);
     const house::RoomId room = house.outlets[static_cast<std::size_t>(setting.outlet)].room;
     setting.loss = loads::house_heat_loss(house);
@@ -167,15 +185,16 @@ BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting,
     return tried;
 }
 
-BranchSizing size_branch(const house::House& house, house::OutletId outlet, ducts::Stock shelf) {
+BranchSizing size_branch(const house::House& house, house::OutletId outlet, ducts::Stock shelf,
+                         std::shared_ptr<const HouseAtWork> whole) {
     BranchSizing sizing;
-    sizing.setting = branch_setting(house, outlet, shelf);
+    sizing.setting = branch_setting(house, outlet, shelf, std::move(whole));
     const BranchSetting& setting = sizing.setting;
     sizing.to_size = setting.to_size;
     if (sizing.to_size) {
         const auto stock = ducts::stock_round_pipes(setting.stock);
         const BranchTrial guess = try_size(house, setting, house::Shape(first_try));
-        const units::Airflow wanted = guess.needs ? guess.needs->airflow : guess.carries;
+        const units::Airflow wanted = guess.needs ? guess.needs->airflow : guess.gives;
         const house::Round near =
             std::min(ducts::size_duct(wanted, {guess.rate, ducts::branch_velocity_limit}, setting.supply_air,
                                       setting.stock),

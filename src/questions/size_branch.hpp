@@ -2,11 +2,15 @@
 //
 //     room heat loss -> airflow that holds the room -> friction rate -> stock size -> friction
 //
-// Each size has its own arrival temperature and so its own need; the smallest stock pipe that carries its
-// need at the friction rate, no faster than is quiet, is chosen. Ducts whose shape the sheet gives keep it.
-// Where a room has several supply outlets each is asked for an equal part of its heat.
+// and then the proof: what each size really gets with the whole system at work (questions/try_outlet.hpp).
+// Each size has its own arrival temperature and so its own need; the smallest stock pipe that gets its need,
+// no faster than is quiet, is chosen. The friction rate is the plan the search begins with; without a whole
+// system (`whole` empty) it is what a size carries at that rate that counts. Ducts whose shape the sheet
+// gives keep it. Where a room has several supply outlets each is asked for an equal part of its heat. What
+// the room reaches is with every other room held; `trunk` tells all rooms at once.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -18,6 +22,7 @@
 #include "house/house.hpp"
 #include "loads/heater.hpp"
 #include "loads/room_heat_loss.hpp"
+#include "questions/both_houses.hpp"
 
 namespace questions {
 
@@ -32,10 +37,11 @@ struct BranchSetting {
     ducts::Supply supply;
     loads::Air supply_air, return_air;
     ducts::DesignFlows flows;
-    ducts::DuctSystem system;               // at these flows; ducts to be sized have a shape on trial
-    std::vector<int> way;                   // of the outlet's air, positions in system.supply
-    bool to_size = true;                    // false: the sheet gives every shape on the way
-    ducts::Stock stock = ducts::Stock::us;  // what the shop has
+    ducts::DuctSystem system;                  // at these flows; ducts to be sized have a shape on trial
+    std::vector<int> way;                      // of the outlet's air, positions in system.supply
+    bool to_size = true;                       // false: the sheet gives every shape on the way
+    ducts::Stock stock = ducts::Stock::us;     // what the shop has
+    std::shared_ptr<const HouseAtWork> whole;  // the planned house with its machine; empty: the plan alone
 };
 
 // One size tried.
@@ -44,14 +50,15 @@ struct BranchTrial {
     std::optional<ducts::Holding> needs;  // empty: no airflow through this pipe holds the room
     units::FrictionRate rate;
     units::Airflow carries;        // at the friction rate, as it leaves the register
-    units::MassFlow carries_mass;  // the same air by mass
+    units::Airflow gives;          // with the whole system at work; without one as `carries`
+    units::MassFlow gives_mass;    // the same air by mass
     units::Temperature arrives;    // at that airflow
     units::Temperature reaches;    // the room, with that airflow
     units::Velocity speed;         // at that airflow
     units::Velocity speed_needed;  // at the airflow needed
     bool quiet = true;             // speed_needed within the limit of a branch
-    bool holds() const { return needs && carries >= needs->airflow && quiet; }
-    units::Airflow margin() const;  // carries less needs; below zero where nothing would do
+    bool holds() const { return needs && gives >= needs->airflow && quiet; }
+    units::Airflow margin() const;  // gives less needs; below zero where nothing would do
 };
 
 struct BranchSizing {
@@ -68,11 +75,13 @@ struct BranchSizing {
 inline constexpr std::string_view no_pipe_holds = "none";
 
 BranchSetting branch_setting(const house::House& house, house::OutletId outlet,
-                             ducts::Stock stock = ducts::Stock::us);
+                             ducts::Stock stock = ducts::Stock::us,
+                             std::shared_ptr<const HouseAtWork> whole = nullptr);
 BranchTrial try_size(const house::House& house, const BranchSetting& setting,
                      const std::optional<house::Shape>& pipe);
 BranchSizing size_branch(const house::House& house, house::OutletId outlet,
-                         ducts::Stock stock = ducts::Stock::us);
+                         ducts::Stock stock = ducts::Stock::us,
+                         std::shared_ptr<const HouseAtWork> whole = nullptr);
 // Makes another trial the choice.
 void choose(const house::House& house, BranchSizing& sizing, std::size_t trial);
 

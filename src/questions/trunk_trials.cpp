@@ -160,8 +160,7 @@ std::vector<TapTrial> other_taps(const TrialSetting& setting, const AtWork& befo
     return trials;
 }
 
-std::optional<OldKept> old_kept(const house::Survey& survey, const house::Defaults& defaults,
-                                const std::string& outlet, const house::Shape& size) {
+std::optional<OldKept> old_kept(const house::Survey& survey, const TrialSetting& setting) {
     house::Survey both = survey;
     OldKept kept;
     for (house::SurveyOutlet& old : both.outlets)
@@ -175,15 +174,20 @@ std::optional<OldKept> old_kept(const house::Survey& survey, const house::Defaul
     };
     keep(both.ducts);
     keep(both.outlets);
-    const BothHouses houses = both_houses(both, defaults);
+    BothHouses houses = both_houses(both, {});
     const house::House& house = houses.planned.house;
-    const AtWork work = at_work(houses.planned, size);
+    const auto position = static_cast<std::size_t>(setting.outlet);
+    const house::OutletId outlet = setting.planned.house.outlets[position].id;
+    const units::MassFlow made_for = setting.planned.machine.design.outlets[position];
+    for (std::size_t i = 0; i < house.outlets.size(); ++i)
+        if (house.outlets[i].id == outlet) houses.planned.machine.design.outlets[i] = made_for;
+    const AtWork work = at_work(houses.planned, setting.size);
     for (std::size_t i = 0; i < house.outlets.size(); ++i) {
         const house::Outlet& one = house.outlets[i];
         const units::Airflow airflow = airflow_of(houses.planned, work, static_cast<int>(i));
         const bool old = std::find(kept.outlets.begin(), kept.outlets.end(), one.name) != kept.outlets.end();
         if (old && house.is_supply(one)) kept.old_airflow += airflow;
-        if (one.name != outlet) continue;
+        if (one.id != outlet) continue;
         kept.airflow = airflow;
         kept.reaches = work.night.rooms[static_cast<std::size_t>(one.room.index)];
     }

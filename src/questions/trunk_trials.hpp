@@ -57,8 +57,7 @@ struct OldKept {
     units::Temperature reaches;
 };
 // As planned, but with what is to be removed kept; empty where no supply outlet is.
-std::optional<OldKept> old_kept(const house::Survey& survey, const house::Defaults& defaults,
-                                const std::string& outlet, const house::Shape& size);
+std::optional<OldKept> old_kept(const house::Survey& survey, const TrialSetting& setting);
 
 struct DoorShut {
     units::Pressure pressure;  // of the room over the rest of the house

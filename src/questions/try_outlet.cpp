@@ -50,6 +50,8 @@ units::Airflow supply_air(const HouseAtWork& at, const AtWork& work, house::Room
 OutletTrial try_outlet(const HouseAtWork& planned, int outlet, const Proposal& proposal) {
     HouseAtWork changed = planned;
     change(changed.house, outlet, proposal);
+    if (proposal.made_for.si() > 0)
+        changed.machine.design.outlets[static_cast<std::size_t>(outlet)] = proposal.made_for;
     OutletTrial trial;
     trial.work = at_work(changed, proposal.size, proposal.fans);
     trial.airflow = airflow_of(changed, trial.work, outlet);

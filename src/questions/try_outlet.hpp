@@ -28,6 +28,7 @@ struct Proposal {
     std::vector<DamperAt> dampers;
     bool door_shut = false;  // of the outlet's room
     network::Fans fans = network::Fans::off;
+    units::MassFlow made_for = {};  // what its register is chosen for; 0: as the plan shares the air
 };
 
 struct OutletTrial {

@@ -62,7 +62,8 @@ std::string leftover_sentence(const questions::LeftoverDuct& old, const BranchVi
 }  // namespace
 
 Note ducts_note(const BranchView& view) {
-    if (view.no_pressure() || view.answer.judged.empty()) return {};
+    const bool plan = view.sizing().budget.rate.si() > 0;  // else every duct is too small for it
+    if (!plan || view.answer.judged.empty()) return {};
     Note note{"ducts there", {}};
     for (const ducts::JudgedDuct& duct : view.answer.judged)
         if (duct.size() != ducts::Size::fair && !leftover(duct.duct, view))

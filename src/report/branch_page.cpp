@@ -64,7 +64,7 @@ std::string chosen_at(const questions::Asked& end, const BranchView& view, std::
     return fmt::format("{} pipe would be chosen at the {} end", with_article(there), which);
 }
 
-// What a default does to the need, to what the pipe carries, and to the choice.
+// What a default does to the need, to what the pipe gives, and to the choice.
 Effect effect_of(const questions::Weight& weight, const BranchView& view) {
     Effect effect;
     const auto say = [&](std::string text) {
@@ -79,7 +79,7 @@ Effect effect_of(const questions::Weight& weight, const BranchView& view) {
         if (value > 0) effect.size += (range->high - range->low) / value;
     };
     if (view.choice().needs) figure_moves(BranchFigure::needs, "needs");
-    figure_moves(BranchFigure::carries, "carries");
+    figure_moves(BranchFigure::gives, "gives");
     if (weight.at_low) say(chosen_at(*weight.at_low, view, "low"));
     if (weight.at_high) say(chosen_at(*weight.at_high, view, "high"));
     if (!weight.at_low) say("no airflow holds the room at its low end");
@@ -116,7 +116,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
     Page page;
     page.headline = branch_headline(view);
     page.verdict = branch_verdict(view);
-    if (!view.no_pressure()) page.tables.push_back(branch_table(view));
+    page.tables.push_back(branch_table(view));
     const Note assumed = assumed_note(
         answer.weighed, [&](const questions::Weight& weight) { return effect_of(weight, view); },
         options.system, options.all_assumptions);

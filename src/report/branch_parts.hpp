@@ -24,8 +24,8 @@ struct BranchView {
     const house::Bay* bay() const;  // the tightest it is led through; nullptr where none is named
     bool blocked() const { return answer.passage && !answer.passage->passes(answer.sizing.chosen); }
     bool needs_none() const { return choice().needs && choice().needs->flow.si() <= 0; }
-    // Nothing is left to drive air through the ducts, so no size can be told from another.
-    bool no_pressure() const { return answer.sizing.budget.rate.si() <= 0; }
+    // Other air pushes harder: none comes out.
+    bool no_air() const { return choice().gives.si() <= 0; }
     bool largest_fails() const;  // no pipe up to the largest branch does it
 };
 

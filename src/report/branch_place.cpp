@@ -39,7 +39,8 @@ struct SpotWords {
 std::string BranchView::room() const { return answer.house.room(answer.sizing.setting.asked.room).name; }
 
 const house::Bay* BranchView::bay() const {
-    return answer.passage ? &answer.house.bays[static_cast<std::size_t>(answer.passage->narrowest().bay)] : nullptr;
+    return answer.passage ? &answer.house.bays[static_cast<std::size_t>(answer.passage->narrowest().bay)]
+                          : nullptr;
 }
 
 bool BranchView::largest_fails() const { return answer.sizing.to_size && !choice().holds(); }

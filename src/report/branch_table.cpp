@@ -42,8 +42,8 @@ std::vector<TrialColumn> trial_columns(const BranchView& view) {
              return units::Written{shape_text(t.pipe, system), ""};
          },
          true},
-        {{"carries at the friction rate", Align::decimal},
-         [system](const BranchTrial& t) { return units::write(t.carries, system); },
+        {{"supply it gives", Align::decimal},
+         [system](const BranchTrial& t) { return units::write(t.gives, system); },
          true},
         {{"needs", Align::decimal}, needs, true},
         {{"arrives at", Align::decimal},

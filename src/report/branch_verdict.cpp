@@ -65,9 +65,9 @@ std::string stops(units::Temperature reached, const BranchView& view) {
 
 std::string falls_short(const BranchView& view) {
     const BranchTrial& choice = view.choice();
-    if (view.no_pressure())
-        return "the blower's pressure is used up before the ducts, so no size of pipe can be told; see "
-               "friction rate for what to mend first";
+    if (view.no_air())
+        return "where it begins, the pressure is too low to drive air through it; sillflow trunk tries other "
+               "taps";
     const std::string night = on_the_night(view), wanted = figure(view.wanted(), view.system);
     if (const auto& on_time = view.sizing().setting.on_time; !on_time.holds())
         return fmt::format(
@@ -124,13 +124,12 @@ std::string branch_headline(const BranchView& view) {
                                 : view.largest_fails()
                                     ? "the largest branch pipe, " + with_article(duct) + ","
                                     : with_article(duct);
-    if (view.no_pressure())
-        return fmt::format("{}: nothing drives air through the way to {}{}", view.room(), where_it_ends(view),
+    if (view.no_air())
+        return fmt::format("{}: no supply air comes out of {}{}", view.room(), where_it_ends(view),
                            need_words(view, true));
-    const std::string carries =
-        fmt::format("{}: {} from {} to {} carries {} of supply air at the friction rate", view.room(),
-                    subject, where_it_begins(view), where_it_ends(view), figure(choice.carries, view.system));
-    return carries + need_words(view);
+    return fmt::format("{}: {} from {} to {} gives {} of supply air", view.room(), subject,
+                       where_it_begins(view), where_it_ends(view), figure(choice.gives, view.system)) +
+           need_words(view);
 }
 
 std::string branch_verdict(const BranchView& view) {
@@ -158,13 +157,18 @@ std::vector<std::string> what_would_help(const BranchView& view) {
             "the air cools too far on its way: wrap the run, shorten it, or warm what it runs in");
     if (sizing.budget.rate < ducts::least_sensible_rate)
         help.emplace_back("the friction rate is too low: see there for what to change");
+    if (sizing.setting.on_time.holds() && choice.gives < choice.carries)
+        help.emplace_back(
+            "other runs take the air first: sillflow trunk says which, where their dampers would give it "
+            "back, "
+            "and what another tap brings");
     if (!sizing.to_size)
         help.emplace_back(new_ducts(view).empty()
                               ? "a larger duct; give it as a new one without a shape to have it sized"
                               : "leave the new duct's shape out of the sheet, and it is sized here");
     if (!choice.quiet)
         help.emplace_back("two runs with a register each: each carries half, and neither is heard");
-    else if (view.largest_fails() && !view.no_pressure())
+    else if (view.largest_fails() && !view.no_air())
         help.emplace_back("a bigger branch is not to be had: two runs, or less heat loss in the room");
     return help;
 }

@@ -75,7 +75,7 @@ Flowing flowing(const questions::BranchSizing& sizing, const house::House& house
     const house::Duct& end = *house.duct(outlet);
     flow.section = ducts::section_of(choice.pipe, end.kind, end.stretch);
     flow.air = loads::air_at(choice.needs ? choice.needs->arrival : supply.temperature, supply.pressure);
-    flow.airflow = choice.carries;
+    flow.airflow = choice.gives;
     flow.re = ducts::reynolds(flow.section, flow.airflow, flow.air);
     flow.f = ducts::friction_factor(flow.re, flow.section.roughness / flow.section.hydraulic_diameter);
     return flow;
@@ -144,16 +144,16 @@ void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& 
 }
 
 void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, System system) {
-    if (answer.sizing.choice().carries.si() <= 0) return;
+    if (answer.sizing.choice().gives.si() <= 0) return;
     const Flowing flow = flowing(answer.sizing, answer.house, answer.outlet.duct);
     const std::string pipe = duct_words(answer.sizing.choice().pipe, system);
     const Worked airflow = in_sum(flow.airflow, system);
     const Worked cubic = system == System::us ? airflow : airflow / given(1000, "1000");
-    steps.push_back(step("speed of the air the " + pipe + " carries", speed_method,
+    steps.push_back(step("speed of the air the " + pipe + " gives", speed_method,
                          cubic / in_sum(flow.section.area, system), flow.speed(), system));
     add_friction_factor(steps, flow, system);
     steps.push_back(
-        step("pressure lost by that air in the " + pipe + ", to be no more than the friction rate",
+        step("pressure lost by that air along the " + pipe,
              ducts::friction_method, darcy_weisbach(flow, system),
              ducts::friction(flow.section, flow.airflow, flow.air), system));
 }

@@ -33,6 +33,7 @@ Json trial_of(const questions::BranchTrial& trial) {
             {"needs_kg_s", possible ? Json(si(trial.needs->flow)) : Json(nullptr)},
             {"arrives_at_its_need_C", possible ? Json(celsius(trial.needs->arrival)) : Json(nullptr)},
             {"carries_m3_s", si(trial.carries)},
+            {"gives_m3_s", si(trial.gives)},
             {"arrives_C", celsius(trial.arrives)},
             {"reaches_C", celsius(trial.reaches)},
             {"speed_m_s", si(trial.speed)},
@@ -70,7 +71,7 @@ Json branch_figures(const std::vector<double>& figures) {
     using enum questions::BranchFigure;
     const auto at = [&](questions::BranchFigure figure) { return figures[static_cast<std::size_t>(figure)]; };
     return {{"needs_m3_s", figure_of(at(needs))},
-            {"carries_m3_s", figure_of(at(carries))},
+            {"gives_m3_s", figure_of(at(gives))},
             {"margin_m3_s", figure_of(at(margin))},
             {"reaches_C", celsius(units::Temperature(at(reaches)))}};
 }
@@ -217,7 +218,7 @@ std::string branch_json(const questions::BranchAnswer& answer) {
     Json json = document<Json>("branch");
     json["answer"] = branch_answer(answer);
     json["range"] = {{"needs_m3_s", range_of<Json>(answer.range(needs))},
-                     {"carries_m3_s", range_of<Json>(answer.range(carries))},
+                     {"gives_m3_s", range_of<Json>(answer.range(gives))},
                      {"margin_m3_s", range_of<Json>(answer.range(margin))},
                      {"reaches_C", range_in_celsius<Json>(answer.range(reaches))}};
     json["assumptions"] = assumptions_of<Json>(answer.weighed, branch_figures);

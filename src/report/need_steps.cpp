@@ -40,7 +40,7 @@ class Way {
     Way(std::vector<Step>& steps, const questions::BranchSizing& sizing, System system)
         : steps_(steps), sizing_(sizing), system_(system), at_(sizing.setting.supply.temperature) {}
 
-    // The trunk is shared: its flows are those of the plan, whatever the branch carries. `told`: as steps.
+    // The trunk is shared: its flows are those of the plan, whatever the branch gives. `told`: as steps.
     void along_the_trunk(bool told) {
         for (std::size_t i = 0; i < sizing_.way.shared.size(); ++i)
             pass(sizing_.way.shared[i], sizing_.way.shared_flows[i],
@@ -103,22 +103,22 @@ void add_reached(std::vector<Step>& steps, const questions::BranchAnswer& answer
     const ducts::Supply& supply = sizing.setting.supply;
     const loads::RoomHeatLoss& room = sizing.setting.asked;
     const units::Density density = arriving_density(sizing);
-    const units::MassFlow flow = choice.carries * density;
+    const units::MassFlow flow = choice.gives * density;
     if (flow.si() <= 0) return;
     Way way(steps, sizing, system);
     way.along_the_trunk(!choice.needs);
     way.along_the_branch(flow);
     const units::HeatLossPerKelvin brings = supply.on_time * (flow * supply.specific_heat);
     const CountingUnit unit = unit_of(brings, system);
-    steps.push_back(finished_step("heat the carried air brings for each degree", brings_method,
-                                  printed(supply.on_time, 4) * in_sum(choice.carries, system) *
+    steps.push_back(finished_step("heat the air it gives brings for each degree", brings_method,
+                                  printed(supply.on_time, 4) * in_sum(choice.gives, system) *
                                       heat_per_airflow_and_degree(density, supply, system),
                                   count(brings, system),
                                   fmt::format("{} {}", units::decimal(count(brings, system), 1), unit.name)));
     const Worked balance = in_sum(room.balance, system), brought = in_sum(brings, system);
     const Worked sum = balance + (in_sum(choice.arrives, system) - balance) * brought /
                                      (brought + in_sum(room.conductance, system));
-    steps.push_back(step("temperature the room reaches with the air carried", reached_method, sum,
+    steps.push_back(step("temperature the room reaches with that air", reached_method, sum,
                          choice.reaches, system));
 }
 
