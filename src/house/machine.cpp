@@ -108,6 +108,16 @@ void build_points(Work& work, const SurveyBlower& written, Blower& blower) {
     }
 }
 
+// The heater's temperature rise, where it was read; a silly one is blamed by build_readings.
+std::optional<units::TemperatureDifference> rise_read(const Survey& survey) {
+    for (const SurveyReading& reading : survey.readings) {
+        if (!reading.what || reading.what->value != ReadingKind::temperature_rise || !reading.value) continue;
+        const auto* rise = std::get_if<units::TemperatureDifference>(&reading.value->value);
+        if (rise && rise->si() > 0) return *rise;
+    }
+    return std::nullopt;
+}
+
 void build_blower(Work& work) {
     Blower& blower = work.house.blower;
     const Heater& heater = work.house.heater;
@@ -137,6 +147,8 @@ void build_blower(Work& work) {
         blower.known_by = written.measured->value;
         if (written.measured->value.si() <= 0)
             work.ledger.blame(written.measured->place, "a blower moves more than no air");
+    } else if (const auto rise = rise_read(work.survey); rise && !blower.static_measured) {
+        blower.known_by = *rise;
     } else if (!blower.points.empty()) {
         blower.known_by = blower.external_static;
     } else {

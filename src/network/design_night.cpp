@@ -42,6 +42,9 @@ class Night {
         find_arrivals();
         for (const loads::RoomHeatLoss& room : loss.rooms) add_losses(room);
         if (house.other_rooms) add_losses_of_the_others();
+        for (int i = 0; i < rooms_; ++i)
+            if (supplied_[static_cast<std::size_t>(i)] <= 0 && drawn_[static_cast<std::size_t>(i)] <= 0)
+                open_the_door(i);
         for (int i = 0; i < size_; ++i) {
             add_heat_of_the_air(i);
             // A room that nothing leaves or enters stays as warm as the house.
@@ -188,6 +191,19 @@ class Night {
                 if (lost.surfaces[s].to_neighbour &&
                     std::holds_alternative<house::Space>(room.surfaces[s].beyond))
                     lose(rooms_, (lost.surfaces[s].area * lost.surfaces[s].u).si(), of_room(lost.room.index));
+        }
+    }
+
+    void open_the_door(int i) {
+        constexpr double through_a_door = 100;  // W/K
+        std::vector<int> towards;
+        if (house_.other_rooms) towards.push_back(rooms_);
+        for (int other = 0; other < rooms_ && !house_.other_rooms; ++other)
+            if (supplied_[static_cast<std::size_t>(other)] > 0) towards.push_back(other);
+        for (const int other : towards) {
+            const double share = through_a_door / static_cast<double>(towards.size());
+            lose(i, share, of_room(other));
+            lose(other, share, of_room(i));
         }
     }
 

@@ -13,11 +13,13 @@
 // the heater is on, so the on-time that holds it at its temperature is found by bracketing. Where the sheet
 // names no thermostat's room, or one that no air passes, the rooms not described hold the house's
 // temperature, or, with all described, the mean of all by their heat loss. A return that nobody described
-// draws from the rooms not described, or, with all described, from each what it is supplied. On-time above 1:
-// the heater is on all the time and the house falls behind. Runs to rooms not described lose duct_loss of
-// their heat (House::heater), leaks included. A supply leak's heat is lost where the duct runs; air that
-// leaks into the return comes from around the return ducts. Steady; no sun, no people, no stored heat.
-// Accuracy: the system to 1e-9 K; loads +-10 %.
+// draws from the rooms not described, or, with all described, from each what it is supplied. A room without
+// register or grille is warmed through its open door: 100 W for each K to the rooms not described, or, with
+// all described, to those that are supplied (estimate: the exchange through an open door at 1 K). On-time
+// above 1: the heater is on all the time and the house falls behind. Runs to rooms not described lose
+// duct_loss of their heat (House::heater), leaks included. A supply leak's heat is lost where the duct runs;
+// air that leaks into the return comes from around the return ducts. Steady; no sun, no people, no stored
+// heat. Accuracy: the system to 1e-9 K; loads +-10 %.
 #pragma once
 
 #include <vector>

@@ -23,26 +23,26 @@ bool has_supply(const house::House& house, house::RoomId room) {
     });
 }
 
-// The mean arrival of a room's air.
-units::Temperature arrival(const HouseAtWork& at, const AtWork& work, house::RoomId room) {
-    double flow = 0, sum = 0;
-    for (std::size_t i = 0; i < at.house.outlets.size(); ++i) {
-        if (at.house.outlets[i].room != room || !at.house.is_supply(at.house.outlets[i])) continue;
-        const double part = std::max(1e-12, work.point.outlets[i].si());
-        flow += part, sum += part * work.night.arrivals[i].si();
+// What a room needs once every room is held, as `branch` and `loads` reckon it: by the plan's on-time and
+// supply air, each of its outlets an equal part.
+std::optional<units::Airflow> needed(const TrunkAnswer& answer, const house::Room& room) {
+    const house::House& house = answer.house();
+    const BranchSetting& plan = answer.plan;
+    std::vector<int> outlets;
+    for (std::size_t i = 0; i < house.outlets.size(); ++i)
+        if (house.outlets[i].room == room.id && house.is_supply(house.outlets[i]))
+            outlets.push_back(static_cast<int>(i));
+    const loads::RoomHeatLoss part =
+        part_of(plan.loss.rooms[static_cast<std::size_t>(room.id.index)], static_cast<int>(outlets.size()));
+    units::Airflow sum;
+    for (const int outlet : outlets) {
+        const ducts::Side& supply = plan.system.supply;
+        const auto needs = ducts::airflow_that_holds(
+            ducts::heat_way(supply, ducts::way_to(supply, house, outlet)), plan.supply, part);
+        if (!needs) return std::nullopt;
+        sum += needs->airflow;
     }
-    return units::Temperature(flow > 0 ? sum / flow : work.night.supply.si());
-}
-
-struct Asking {
-    units::Power loss;
-    units::Temperature arrival, wanted;
-};
-std::optional<units::Airflow> needed(const HouseAtWork& at, const AtWork& work, const Asking& asking) {
-    if (asking.arrival <= asking.wanted || work.night.on_time <= 0) return std::nullopt;
-    const units::MassFlow flow = loads::airflow_for(
-        asking.loss, work.night.on_time, work.point.return_air.specific_heat, asking.arrival - asking.wanted);
-    return flow / loads::air_at(asking.arrival, at.machine.pressure).density;
+    return sum;
 }
 
 RoomShare share_of(const TrunkAnswer& answer, const house::Room& room) {
@@ -56,9 +56,7 @@ RoomShare share_of(const TrunkAnswer& answer, const house::Room& room) {
     share.after = supply_air(planned, answer.after, room.id);
     share.wanted = room.winter_indoor;
     share.reached_after = reached(answer.after, room.id);
-    share.needs = needed(planned, answer.after,
-                         {planned.loss.rooms[static_cast<std::size_t>(room.id.index)].total,
-                          arrival(planned, answer.after, room.id), room.winter_indoor});
+    share.needs = needed(answer, room);
     return share;
 }
 
@@ -77,8 +75,12 @@ RoomShare share_of_the_others(const TrunkAnswer& answer) {
     share.after = others_air(planned, answer.after);
     share.wanted = planned.house.site.winter_indoor;
     share.reached_after = answer.after.night.other_rooms;
-    share.needs = needed(planned, answer.after,
-                         {planned.loss.other_rooms, answer.after.night.others_arrival, share.wanted});
+    const ducts::Supply& supply = answer.plan.supply;
+    const units::Power loss = planned.loss.other_rooms * (1 + planned.house.heater.duct_loss);
+    if (supply.temperature > share.wanted && supply.on_time > 0)
+        share.needs = loads::airflow_for(loss, supply.on_time, supply.specific_heat,
+                                         supply.temperature - share.wanted) /
+                      loads::air_at(answer.after.night.others_arrival, planned.machine.pressure).density;
     return share;
 }
 
@@ -156,37 +158,41 @@ Verdict blower_verdict(const TrunkAnswer& answer) {
     return no_worse ? Verdict::probably : Verdict::no;
 }
 
-// By how much the least well served room is better off than it has to be, with the new outlet's damper set.
-units::TemperatureDifference spare(const BothHouses& both, const TrialSetting& setting, const AtWork* before,
-                                   const OutletTrial& open) {
+// By how much the other rooms are better off than they have to be, with the new outlet's damper set.
+units::TemperatureDifference spare_of_others(const BothHouses& both, const TrialSetting& setting,
+                                             const AtWork& before) {
     const house::House& house = both.planned.house;
     const house::RoomId own = house.outlets[static_cast<std::size_t>(setting.outlet)].room;
-    units::TemperatureDifference least = open.reaches - house.room(own).winter_indoor;
-    if (!before) return least;
     const double damper = damper_that_holds(setting);
-    const OutletTrial set =
+    const AtWork set =
         try_outlet(both.planned, setting.outlet,
-                   {setting.size, {}, {{setting.outlet, damper}}, false, network::Fans::off});
+                   {setting.size, {}, {{setting.outlet, damper}}, false, network::Fans::off, {}})
+            .work;
+    units::TemperatureDifference least{1e3};
     const auto count = [&](units::Temperature had, units::Temperature has, units::Temperature wanted) {
         least = std::min(least, has - std::min(had, wanted) + hardly_felt);
     };
     for (const house::Room& room : house.rooms)
         if (room.id != own && has_supply(house, room.id))
-            count(reached(*before, room.id), reached(set.work, room.id), room.winter_indoor);
-    if (house.other_rooms)
-        count(before->night.other_rooms, set.work.night.other_rooms, house.site.winter_indoor);
+            count(reached(before, room.id), reached(set, room.id), room.winter_indoor);
+    if (house.other_rooms) count(before.night.other_rooms, set.night.other_rooms, house.site.winter_indoor);
     return least;
 }
 
-Asked asked(const BothHouses& both, int outlet, const house::Shape& size) {
-    const TrialSetting setting{both.planned, outlet, size};
-    const OutletTrial open = try_outlet(both.planned, outlet, {size, {}, {}, false, network::Fans::off});
-    std::optional<AtWork> before;
-    if (both.found_is_supplied) before = at_work(both.found, std::nullopt);
-    const units::TemperatureDifference least = spare(both, setting, before ? &*before : nullptr, open);
+Asked asked(const BothHouses& both, house::OutletId outlet, const house::Shape& size) {
+    const auto whole = std::make_shared<const HouseAtWork>(both.planned);
+    const BranchSetting plan = branch_setting(both.planned.house, outlet, ducts::Stock::us, whole);
+    const BranchTrial own = try_size(both.planned.house, plan, size);
+    const TrialSetting setting{both.planned, plan.outlet, size};
+    const OutletTrial open =
+        try_outlet(both.planned, plan.outlet, {size, {}, {}, false, network::Fans::off, {}});
+    units::TemperatureDifference least = own.reaches - plan.asked.inside;
+    if (both.found_is_supplied)
+        least = std::min(least, spare_of_others(both, setting, at_work(both.found, std::nullopt)));
     const network::OperatingPoint& point = open.work.point;
     return {{open.airflow.si(), open.reaches.si(), least.si(), point.external_static.si(),
              (point.blower / point.return_air.density).si()},
+            {},
             {}};
 }
 
@@ -224,6 +230,8 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     const BranchSizing sizing = size_branch(answer.house(), outlet.id, ducts::Stock::us,
                                             std::make_shared<const HouseAtWork>(answer.both.planned));
     answer.sized_here = sizing.to_size;
+    answer.plan = sizing.setting;
+    ducts::give_shape(answer.plan.system, sizing.choice().pipe);
     answer.size = sizing.choice().pipe;
     const units::MassFlow made_for = sizing.choice().needs ? sizing.choice().needs->flow : units::MassFlow();
     make_register(answer.both.planned, answer.outlet, made_for);
@@ -238,14 +246,13 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     answer.ducts_can = ducts_verdict(answer);
     answer.blower_can = blower_verdict(answer);
     answer.heater_can = answer.after.night.holds() ? Verdict::yes : Verdict::no;
-    answer.weighed =
-        weigh_assumptions(answer.both.assumptions, asked(answer.both, answer.outlet, answer.size),
-                          [&](const house::Defaults& defaults) -> std::optional<Asked> {
-                              BothHouses both = both_houses(survey, defaults);
-                              const int position = position_of(both.planned.house, outlet.id);
-                              make_register(both.planned, position, made_for);
-                              return asked(both, position, answer.size);
-                          });
+    answer.weighed = weigh_assumptions(answer.both.assumptions, asked(answer.both, outlet.id, answer.size),
+                                       [&](const house::Defaults& defaults) -> std::optional<Asked> {
+                                           BothHouses both = both_houses(survey, defaults);
+                                           const int position = position_of(both.planned.house, outlet.id);
+                                           make_register(both.planned, position, made_for);
+                                           return asked(both, outlet.id, answer.size);
+                                       });
     Range least = answer.range(TrunkFigure::spare);
     if (!answer.weighed.always_answered) least.low = std::min(least.low, 0.0);
     answer.verdict = verdict(least);

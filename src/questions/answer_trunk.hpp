@@ -2,9 +2,9 @@
 //
 // Three parts are judged apart. Ducts: no described supply duct that the new outlet makes faster runs beyond
 // the limit of its kind (ducts/judge_duct.hpp). Blower: external static pressure and temperature rise against
-// the nameplate. Heater: on-time. Over them stands what the rooms get: with its damper set so that it is just
-// held, the new outlet's room reaches what it is wanted at, and no other room falls more than 1 K (which is
-// hardly felt) below what it had, or what it is wanted at where it had more.
+// the nameplate. Heater: on-time. Over them stands what the rooms get: the new outlet what its room needs
+// once every room is held (as `branch`); and with its damper set so that its room is just held, no other room
+// falls more than 1 K (which is hardly felt) below what it had, or what it is wanted at where it had more.
 #pragma once
 
 #include <optional>
@@ -15,6 +15,7 @@
 #include "ducts/judge_duct.hpp"
 #include "house/survey.hpp"
 #include "questions/both_houses.hpp"
+#include "questions/size_branch.hpp"
 #include "questions/trunk_trials.hpp"
 #include "questions/try_outlet.hpp"
 #include "questions/verdict.hpp"
@@ -29,7 +30,7 @@ enum class TrunkFigure { airflow, reaches, spare, external_static, blower };
 struct RoomShare {
     std::optional<house::RoomId> room;    // empty: the rooms not described
     units::Airflow before, after;         // supply air, as it leaves the registers
-    std::optional<units::Airflow> needs;  // in the planned house; empty: its air arrives too cold
+    std::optional<units::Airflow> needs;  // in the plan; empty: its air arrives too cold
     units::Temperature wanted, reached_before, reached_after;
 };
 
@@ -38,7 +39,7 @@ struct DuctSpeed {
     ducts::DuctPart part = ducts::DuctPart::supply_branch;
     units::Velocity before, after;  // at its fastest, a new one at what its room needs; before 0: it is new
     bool too_fast() const { return after > ducts::velocity_limit(part).most; }
-    bool made_faster() const { return after > 1.002 * before; }
+    bool made_faster() const { return after > 1.02 * before; }
 };
 
 struct BlowerSide {
@@ -51,7 +52,8 @@ struct TrunkAnswer {
     BothHouses both;
     int outlet = 0;  // position in the planned house's outlets
     house::Shape size;
-    bool sized_here = true;  // by the friction rate, as `branch` chooses it
+    bool sized_here = true;  // as `branch` chooses it
+    BranchSetting plan;      // what rooms need once every room is held
     AtWork before, after;
     std::vector<RoomShare> rooms;  // the biggest loser of temperature first; the outlet's own room last
     std::vector<DuctSpeed> ducts;  // supply, whose shape is known, in the sheet's order

@@ -29,12 +29,6 @@ int supply_outlets_in(const house::House& house, house::RoomId room) {
                       [&](const house::Outlet& o) { return o.room == room && house.is_supply(o); }));
 }
 
-loads::RoomHeatLoss part_of(loads::RoomHeatLoss loss, int parts) {
-    loss.total = loss.total / parts;
-    loss.conductance = loss.conductance / parts;
-    return loss;
-}
-
 // The whole branch carries what its tightest duct carries at the friction rate; of a duct that ends in
 // several registers, this outlet's share.
 units::Airflow carried(const ducts::Side& supply, const std::vector<int>& way, units::FrictionRate rate,
@@ -58,6 +52,17 @@ struct Tried {
     ducts::HeatWay way;
 };
 
+// What the blower moves with a first pipe in place, and how warm that makes the supply air.
+void take_real_blower(BranchSetting& setting) {
+    const HouseAtWork& whole = *setting.whole;
+    const network::OperatingPoint point = network::operating_point(
+        whole.house, network::planned_ducts(whole.house, whole.machine, house::Shape(first_try)),
+        whole.machine);
+    setting.moved = point.blower;
+    setting.supply.temperature = point.supply;
+    setting.supply_air = point.supply_air;
+}
+
 // What the outlet really gets; nothing where the air would run backwards.
 void prove(const BranchSetting& setting, const std::optional<house::Shape>& pipe, BranchTrial& trial) {
     const house::Shape size =
@@ -80,7 +85,7 @@ Tried try_whole(const house::House& house, const BranchSetting& setting,
     const std::vector<int>& way = setting.way;
     tried.way = ducts::heat_way(system.supply, way);
     trial.needs = ducts::airflow_that_holds(tried.way, setting.supply, setting.asked);
-    const units::MassFlow all_there_is = setting.blower.mass_flow * (1 + 1e-9);  // a room may need just that
+    const units::MassFlow all_there_is = setting.moved * (1 + 1e-9);  // a room may need just that
     if (trial.needs && trial.needs->flow > all_there_is) trial.needs.reset();
     if (trial.needs) {  // the branch's own fittings are judged at the airflow it needs
         flows.outlets[static_cast<std::size_t>(setting.outlet)] = trial.needs->flow;
@@ -123,6 +128,18 @@ bool has_unsized_way(const house::House& house, const house::Outlet& outlet) {
     return false;
 }
 
+// The widest pipe from the shelf that what the run leaves can take: of no more area than that.
+house::Round largest_from(const house::House& house, const BranchSetting& setting) {
+    const house::Duct* from = house.duct(house.outlets[static_cast<std::size_t>(setting.outlet)].duct);
+    while (from && !from->shape) from = from->from ? house.duct(*from->from) : nullptr;
+    if (!from) return largest_branch;
+    const units::Area most = ducts::section_of(*from->shape).area;
+    house::Round largest = ducts::stock_round_pipes(setting.stock).front();
+    for (const house::Round& pipe : ducts::stock_round_pipes(setting.stock))
+        if (pipe <= largest_branch && ducts::section_of(pipe).area <= (1 + 1e-9) * most) largest = pipe;
+    return largest;
+}
+
 // The flattest stack that holds the room, to offer beside the pipes.
 std::optional<BranchTrial> stack_beside(const house::House& house, const BranchSetting& setting) {
     std::optional<BranchTrial> last;
@@ -134,6 +151,12 @@ std::optional<BranchTrial> stack_beside(const house::House& house, const BranchS
 }
 
 }  // namespace
+
+loads::RoomHeatLoss part_of(loads::RoomHeatLoss loss, int parts) {
+    loss.total = loss.total / parts;
+    loss.conductance = loss.conductance / parts;
+    return loss;
+}
 
 units::Airflow BranchTrial::margin() const {
     return needs ? gives - needs->airflow : -(gives + units::unit::cfm);
@@ -156,8 +179,11 @@ BranchSetting branch_setting(const house::House& house, house::OutletId outlet, 
     setting.supply = plenum.supply;
     setting.supply_air = plenum.supply_air;
     setting.return_air = plenum.return_air;
+    setting.moved = setting.blower.mass_flow;
+    if (setting.whole) take_real_blower(setting);
     setting.flows = ducts::design_flows(house, setting.loss, setting.blower.mass_flow);
     setting.to_size = has_unsized_way(house, house.outlets[static_cast<std::size_t>(setting.outlet)]);
+    setting.largest = largest_from(house, setting);
     // A new duct off the way, of another outlet, may be without a shape too: it takes part as the first try.
     setting.system = ducts::duct_system(house, setting.flows, house::Shape(first_try));
     setting.way = ducts::way_to(setting.system.supply, house, setting.outlet);
@@ -171,7 +197,7 @@ BranchTrial try_size(const house::House& house, const BranchSetting& setting,
 
 BranchTrial choose_pipe(const house::House& house, const BranchSetting& setting, BranchTrial tried) {
     const auto stock = ducts::stock_round_pipes(setting.stock);
-    const std::size_t largest = place_in_stock(stock, largest_branch);
+    const std::size_t largest = place_in_stock(stock, setting.largest);
     if (!std::holds_alternative<house::Round>(tried.pipe))
         tried = try_size(house, setting, house::Shape(first_try));
     std::size_t i = place_in_stock(stock, std::get<house::Round>(tried.pipe));
@@ -198,7 +224,7 @@ BranchSizing size_branch(const house::House& house, house::OutletId outlet, duct
         const house::Round near =
             std::min(ducts::size_duct(wanted, {guess.rate, ducts::branch_velocity_limit}, setting.supply_air,
                                       setting.stock),
-                     stock[place_in_stock(stock, largest_branch)]);
+                     stock[place_in_stock(stock, setting.largest)]);
         const BranchTrial choice = choose_pipe(house, setting, try_size(house, setting, house::Shape(near)));
         const std::size_t at = place_in_stock(stock, std::get<house::Round>(choice.pipe));
         for (std::size_t i = at < 2 ? 0 : at - 2; i <= std::min(at + 1, stock.size() - 1); ++i)

@@ -4,7 +4,8 @@
 //
 // and then the proof: what each size really gets with the whole system at work (questions/try_outlet.hpp).
 // Each size has its own arrival temperature and so its own need; the smallest stock pipe that gets its need,
-// no faster than is quiet, is chosen. The friction rate is the plan the search begins with; without a whole
+// no faster than is quiet, is chosen. The friction rate is the plan the search begins with, by the
+// blower's plan; the supply air is as warm as the air the blower really moves makes it; without a whole
 // system (`whole` empty) it is what a size carries at that rate that counts. Ducts whose shape the sheet
 // gives keep it. Where a room has several supply outlets each is asked for an equal part of its heat. What
 // the room reaches is with every other room held; `trunk` tells all rooms at once.
@@ -33,13 +34,15 @@ struct BranchSetting {
     loads::RoomHeatLoss asked;  // the part of the room's loss this outlet has to bring
     int outlets_in_room = 1;
     loads::OnTime on_time;
-    ducts::DesignBlower blower;
+    ducts::DesignBlower blower;  // of the plan, which the friction rate starts from
+    units::MassFlow moved;       // by the blower, with the whole system at work; else the plan's
     ducts::Supply supply;
     loads::Air supply_air, return_air;
     ducts::DesignFlows flows;
     ducts::DuctSystem system;                  // at these flows; ducts to be sized have a shape on trial
     std::vector<int> way;                      // of the outlet's air, positions in system.supply
     bool to_size = true;                       // false: the sheet gives every shape on the way
+    house::Round largest;                      // no run is wider than what it leaves, nor than 12 in
     ducts::Stock stock = ducts::Stock::us;     // what the shop has
     std::shared_ptr<const HouseAtWork> whole;  // the planned house with its machine; empty: the plan alone
 };
@@ -73,6 +76,9 @@ struct BranchSizing {
 
 // The choice, as a word, where no stock pipe holds the room.
 inline constexpr std::string_view no_pipe_holds = "none";
+
+// Of a room with several outlets, what one of them is asked for.
+loads::RoomHeatLoss part_of(loads::RoomHeatLoss loss, int parts);
 
 BranchSetting branch_setting(const house::House& house, house::OutletId outlet,
                              ducts::Stock stock = ducts::Stock::us,

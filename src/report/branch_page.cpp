@@ -95,7 +95,8 @@ Note partial_note(const BranchView& view) {
 Note which_air(const BranchView& view) {
     return {"which air",
             {fmt::format("every {} here is supply air as it leaves the register, unless return air is "
-                         "said; exhaust air plays no part",
+                         "said; exhaust air plays no part. What the room reaches is with every other room "
+                         "held; sillflow trunk tells all rooms at once",
                          units::write(units::Airflow(), view.system).unit)}};
 }
 

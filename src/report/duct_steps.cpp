@@ -152,10 +152,9 @@ void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer
     steps.push_back(step("speed of the air the " + pipe + " gives", speed_method,
                          cubic / in_sum(flow.section.area, system), flow.speed(), system));
     add_friction_factor(steps, flow, system);
-    steps.push_back(
-        step("pressure lost by that air along the " + pipe,
-             ducts::friction_method, darcy_weisbach(flow, system),
-             ducts::friction(flow.section, flow.airflow, flow.air), system));
+    steps.push_back(step("pressure lost by that air along the " + pipe, ducts::friction_method,
+                         darcy_weisbach(flow, system), ducts::friction(flow.section, flow.airflow, flow.air),
+                         system));
 }
 
 }  // namespace report

@@ -206,7 +206,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"way_back", way_back_of(answer.way_back)},
             {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},
-            {"blower_m3_s", si(setting.blower.airflow)},
+            {"blower_m3_s", si(setting.moved / setting.return_air.density)},
             {"supply_C", celsius(setting.supply.temperature)},
             {"friction_rate", budget_of(sizing.budget, answer.house)}};
 }

@@ -118,8 +118,8 @@ void add_reached(std::vector<Step>& steps, const questions::BranchAnswer& answer
     const Worked balance = in_sum(room.balance, system), brought = in_sum(brings, system);
     const Worked sum = balance + (in_sum(choice.arrives, system) - balance) * brought /
                                      (brought + in_sum(room.conductance, system));
-    steps.push_back(step("temperature the room reaches with that air", reached_method, sum,
-                         choice.reaches, system));
+    steps.push_back(
+        step("temperature the room reaches with that air", reached_method, sum, choice.reaches, system));
 }
 
 }  // namespace report

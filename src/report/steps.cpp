@@ -17,8 +17,11 @@ std::vector<Step> branch_steps(const questions::BranchAnswer& answer, units::Sys
                              in_sum(setting.outlets_in_room * setting.asked.total, system) /
                                  given(setting.outlets_in_room, std::to_string(setting.outlets_in_room)),
                              setting.asked.total, system));
-    add_machine(steps, {answer.house, setting.loss, setting.on_time, setting.blower,
-                        setting.supply.temperature, system});
+    ducts::DesignBlower moving = setting.blower;  // with the whole system at work
+    moving.mass_flow = setting.moved;
+    moving.airflow = setting.moved / setting.return_air.density;
+    add_machine(steps,
+                {answer.house, setting.loss, setting.on_time, moving, setting.supply.temperature, system});
     add_need(steps, answer, system);
     add_friction_rate(steps, answer, system);
     add_carried(steps, answer, system);

@@ -118,6 +118,12 @@ Note heater_part(const TrunkView& view) {
         text = fmt::format("on a {} night it is on {} of the time before, {} after", night,
                            percent(answer.before.night.on_time_wanted), after);
     text += ", to hold " + who;
+    const double to_hold_all = answer.plan.on_time.wanted;
+    if (to_hold_all > answer.after.night.on_time_wanted + 0.03)
+        text += fmt::format(
+            ". To hold every room it would be on {}: these get more than their share and end "
+            "its runs early; dampers there keep it on longer",
+            percent(to_hold_all));
     if (!answer.after.night.holds()) text += ". It cannot hold the house: every room falls behind";
     return {"heater: " + short_word(answer.heater_can), {text}};
 }

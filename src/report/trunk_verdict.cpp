@@ -14,7 +14,7 @@ bool only_too_little(const TrunkView& view) {
     const questions::RoomShare& own = answer.rooms.back();
     for (const questions::Verdict part : {answer.ducts_can, answer.blower_can, answer.heater_can})
         if (part == questions::Verdict::no) return false;
-    return own.reached_after < own.wanted && !questions::holds(answer.verdict);
+    return own.needs && own.after < *own.needs && !questions::holds(answer.verdict);
 }
 
 std::string can(const TrunkView& view) {
@@ -64,7 +64,13 @@ std::string trunk_verdict(const TrunkView& view) {
     const std::string night = figure(view.house().site.winter_outdoor, system);
     std::string text = fmt::format("With it open the {} reaches {} on a {} night; {} is wanted.", view.room(),
                                    figure(own.reached_after, system), night, figure(own.wanted, system));
-    if (const questions::RoomShare* most = loser(view)) {
+    const questions::RoomShare* most = loser(view);
+    constexpr units::TemperatureDifference colder{0.3};
+    if (most && most->reached_before - most->reached_after < colder) {
+        text += fmt::format(" No other room gets colder: the heater is on {} of the time instead of {}.",
+                            percent(view.answer.after.night.on_time_wanted),
+                            percent(view.answer.before.night.on_time_wanted));
+    } else if (most) {
         const std::string air = figure(most->before, system) == figure(most->after, system)
                                     ? "its " + figure(most->before, system) + " of supply air stay the same"
                                     : fmt::format("{} of supply air become {}", figure(most->before, system),

@@ -33,7 +33,7 @@ void answer(const house::Survey& survey) {
         const questions::BranchAnswer branch = questions::answer_branch(survey);
         require(std::isfinite(branch.sizing.budget.rate.si()));
         for (const questions::BranchTrial& trial : branch.sizing.trials)
-            require(std::isfinite(trial.carries.si()) && std::isfinite(trial.reaches.si()) &&
+            require(std::isfinite(trial.gives.si()) && std::isfinite(trial.reaches.si()) &&
                     std::isfinite(trial.arrives.si()));
         check(branch.weighed);
     } catch (const house::CannotAnswer&) {

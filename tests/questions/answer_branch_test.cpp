@@ -95,12 +95,12 @@ TEST(AnswerBranch, beside_the_choice_are_smaller_and_larger_pipes_and_a_stack) {
     ASSERT_EQ(trials.size(), 5u);
     for (std::size_t i = 1; i < 4; ++i) {
         EXPECT_LT(inches(trials[i - 1]), inches(trials[i]));
-        EXPECT_LT(trials[i - 1].carries, trials[i].carries);
+        EXPECT_LT(trials[i - 1].gives, trials[i].gives);
     }
     EXPECT_TRUE(std::holds_alternative<house::Rectangular>(trials[4].pipe));
 }
 
-TEST(AnswerBranch, ranges_are_in_order_and_the_margin_is_what_it_carries_less_what_it_needs) {
+TEST(AnswerBranch, ranges_are_in_order_and_the_margin_is_what_it_gives_less_what_it_needs) {
     const BranchAnswer branch = answer(sheets::bath());
     ASSERT_EQ(branch.weighed.ranges.size(), 4u);
     for (const questions::Range& range : branch.weighed.ranges) {
@@ -109,7 +109,7 @@ TEST(AnswerBranch, ranges_are_in_order_and_the_margin_is_what_it_carries_less_wh
         EXPECT_LT(range.low, range.high);
     }
     EXPECT_NEAR(branch.range(BranchFigure::margin).value,
-                branch.range(BranchFigure::carries).value - branch.range(BranchFigure::needs).value, 1e-12);
+                branch.range(BranchFigure::gives).value - branch.range(BranchFigure::needs).value, 1e-12);
     EXPECT_EQ(branch.range(BranchFigure::needs).value, branch.sizing.choice().needs->airflow.si());
 }
 
@@ -144,7 +144,7 @@ TEST(AnswerBranch, a_given_shape_is_judged_as_the_same_size_tried) {
     const std::string shape = "\nshape = \"" + std::to_string(std::lround(inches(chosen))) + " in\"";
     const BranchTrial given =
         answer(with(sheets::bath(), "length = \"17 ft\"", "length = \"17 ft\"" + shape)).sizing.choice();
-    EXPECT_NEAR(given.carries.si(), chosen.carries.si(), 1e-9 * chosen.carries.si());
+    EXPECT_NEAR(given.gives.si(), chosen.gives.si(), 1e-9 * chosen.gives.si());
     EXPECT_NEAR(given.needs->airflow.si(), chosen.needs->airflow.si(), 1e-9 * chosen.needs->airflow.si());
 }
 
@@ -169,7 +169,7 @@ TEST(AnswerBranch, the_electric_heater_makes_up_for_the_smaller_pipe) {
         EXPECT_EQ(branch.cooler->electric.si(), 0);
         return;
     }
-    const double flow = (there.carries * loads::air_at(there.arrives, setting.supply.pressure).density).si();
+    const double flow = there.gives_mass.si();
     const double brought = setting.supply.on_time * flow * setting.supply.specific_heat.si() *
                            (there.arrives - units::unit::fahrenheit(78)).si();
     EXPECT_NEAR(branch.cooler->electric.si(), setting.asked.total.si() - brought,

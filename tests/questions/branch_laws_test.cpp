@@ -145,7 +145,7 @@ bool same(const BranchAnswer& a, const BranchAnswer& b) {
     }
     for (std::size_t i = 0; i < a.sizing.trials.size(); ++i) {
         const BranchTrial &ta = a.sizing.trials[i], &tb = b.sizing.trials[i];
-        if (!near(ta.carries.si(), tb.carries.si()) || !near(ta.reaches.si(), tb.reaches.si())) return false;
+        if (!near(ta.gives.si(), tb.gives.si()) || !near(ta.reaches.si(), tb.reaches.si())) return false;
     }
     return true;
 }

@@ -108,7 +108,7 @@ TEST(SixHops, WalkedWithPencilAndPaper) {
     // The pipe would carry more than it needs, but the room gets all the blower has already: it is held, no
     // more.
     EXPECT_NEAR(unit::in_celsius(choice.reaches), 20, 1e-6);
-    EXPECT_LE(choice.carries_mass, sizing.setting.blower.mass_flow * (1 + 1e-8));
+    EXPECT_LE(choice.gives_mass, sizing.setting.blower.mass_flow * (1 + 1e-8));
 }
 
 TEST(SixHops, TheNeededAirHoldsTheRoomExactly) {

@@ -109,7 +109,7 @@ TEST(Pages, rank_a_rooms_surfaces_by_their_loss) {
 }
 
 TEST(Pages, ranges_run_from_low_to_high) {
-    const std::regex range(R"(\((-?[0-9,]+)-([0-9,]+)\)|(?:needs|carries|loses) ([0-9,]+)-([0-9,]+) )");
+    const std::regex range(R"(\((-?[0-9,]+)-([0-9,]+)\)|(?:needs|gives|loses) ([0-9,]+)-([0-9,]+) )");
     for (const PageOptions options : all_options())
         for (const NamedPage& named : all_pages(options)) {
             const std::string text = whole_line(named.page);
@@ -179,7 +179,7 @@ TEST(BranchPage, answers_first) {
     EXPECT_THAT(report::with_plain_spaces(page.headline),
                 testing::MatchesRegex(
                     "bath: a [0-9]+ in round pipe from the main trunk to the floor register under the "
-                    "north window carries [0-9]+ cfm of supply air at the friction rate; the bath "
+                    "north window gives [0-9]+ cfm of supply air; the bath "
                     "needs [0-9]+ .[0-9]+-[0-9]+."));
     EXPECT_THAT(report::with_plain_spaces(page.verdict),
                 testing::MatchesRegex("(Yes|Probably|Probably not|No): .*on a 3 F night.*"));
