@@ -23,6 +23,11 @@ bool has_supply(const house::House& house, house::RoomId room) {
     });
 }
 
+// A room whose only outlet is removed pays too.
+bool is_or_was_supplied(const BothHouses& both, house::RoomId room) {
+    return has_supply(both.planned.house, room) || has_supply(both.found.house, room);
+}
+
 // The mean arrival of a room's air.
 units::Temperature arrival(const HouseAtWork& at, const AtWork& work, house::RoomId room) {
     double flow = 0, sum = 0;
@@ -87,7 +92,8 @@ std::vector<RoomShare> room_shares(const TrunkAnswer& answer) {
     const house::RoomId own = answer.new_outlet().room;
     std::vector<RoomShare> shares;
     for (const house::Room& room : house.rooms)
-        if (room.id != own && has_supply(house, room.id)) shares.push_back(share_of(answer, room));
+        if (room.id != own && is_or_was_supplied(answer.both, room.id))
+            shares.push_back(share_of(answer, room));
     if (house.other_rooms) shares.push_back(share_of_the_others(answer));
     std::stable_sort(shares.begin(), shares.end(), [](const RoomShare& a, const RoomShare& b) {
         return a.reached_before - a.reached_after > b.reached_before - b.reached_after;
@@ -164,7 +170,7 @@ units::TemperatureDifference spare(const BothHouses& both, const TrialSetting& s
         least = std::min(least, has - std::min(had, wanted) + hardly_felt);
     };
     for (const house::Room& room : house.rooms)
-        if (room.id != own && has_supply(house, room.id))
+        if (room.id != own && is_or_was_supplied(both, room.id))
             count(reached(*before, room.id), reached(set.work, room.id), room.winter_indoor);
     if (house.other_rooms)
         count(before->night.other_rooms, set.work.night.other_rooms, house.site.winter_indoor);
@@ -205,13 +211,13 @@ void add_trials(TrunkAnswer& answer, const house::Survey& survey) {
 TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_name) {
     TrunkAnswer answer;
     // Asked wrongly is said before anything is worked out.
-    const house::Outlet outlet =
-        asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
-    answer.both = both_houses(survey, {});
-    answer.outlet = position_of(answer.house(), outlet.id);
-    const BranchSizing sizing = size_branch(answer.house(), outlet.id);
+    const house::House planned = house::build(survey, {}, house::Stage::planned).house;
+    const house::OutletId outlet = asked_outlet(planned, outlet_name).id;
+    const BranchSizing sizing = size_branch(planned, outlet);
     answer.sized_here = sizing.to_size;
     answer.size = sizing.choice().pipe;
+    answer.both = both_houses(survey, {}, answer.size);
+    answer.outlet = position_of(answer.house(), outlet);
     answer.after = at_work(answer.both.planned, answer.size);
     answer.blower_after = blower_side(answer.both.planned, answer.after);
     if (answer.both.found_is_supplied) {
@@ -226,8 +232,8 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     answer.weighed =
         weigh_assumptions(answer.both.assumptions, asked(answer.both, answer.outlet, answer.size),
                           [&](const house::Defaults& defaults) -> std::optional<Asked> {
-                              const BothHouses both = both_houses(survey, defaults);
-                              return asked(both, position_of(both.planned.house, outlet.id), answer.size);
+                              const BothHouses both = both_houses(survey, defaults, answer.size);
+                              return asked(both, position_of(both.planned.house, outlet), answer.size);
                           });
     Range least = answer.range(TrunkFigure::spare);
     if (!answer.weighed.always_answered) least.low = std::min(least.low, 0.0);

@@ -30,7 +30,8 @@ struct BothHouses {
 };
 
 // `size`: of new ducts without a shape. The survey must be free of mistakes.
-BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults);
+BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults,
+                       const house::Shape& size);
 
 struct AtWork {
     network::OperatingPoint point;
