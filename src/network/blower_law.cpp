@@ -18,8 +18,8 @@ FanCurve table_curve(std::span<const house::BlowerPoint> points, const loads::Ai
     for (const house::BlowerPoint& point : points)
         by_flow.push_back({stretch * point.airflow * return_air.density,
                            (return_air.density / table_density) * point.external_static});
-    std::reverse(by_flow.begin(), by_flow.end());  // the sheet's points rise in pressure
-    return FanCurve(by_flow);
+    std::reverse(by_flow.begin(), by_flow.end());       // the sheet's points rise in pressure
+    return FanCurve(by_flow, Between::straight_lines);  // as ducts/blower.hpp reads the table
 }
 
 FanCurve falling_curve(units::MassFlow flow, units::Pressure gain, double fall) {

@@ -5,8 +5,9 @@
 //     known
 //               point: flow = known flow x (1 - fall x (gain - known gain))
 //
-// A maker's table holds at 1.2041 kg/m3; pressure goes with the density at the same airflow (fan laws). A
-// table whose blower was measured at another flow is stretched along the flow, so that it passes there.
+// A maker's table is straight between its points (ducts/blower.hpp) and holds at 1.2041 kg/m3; pressure goes
+// with the density at the same airflow (fan laws). A table whose blower was measured at another flow is
+// stretched along the flow, so that it passes there.
 #pragma once
 
 #include <span>

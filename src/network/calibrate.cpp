@@ -1,5 +1,6 @@
 #include "network/calibrate.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "ducts/blower.hpp"
@@ -88,6 +89,12 @@ Leaks leaks_by_test(const ducts::DuctSystem& system, const house::DuctTest& test
     return leaks;
 }
 
+[[noreturn]] void fail() {
+    throw house::CannotAnswer({},
+                              "no leaks of the ducts take such shares of the air: check supply and return "
+                              "under [duct_leakage]");
+}
+
 // Leaks at the plenums, where the pressure is, that take so much of the blower's flow in this house: found by
 // solving, correcting, solving again.
 void meet_shares(const house::House& house, const ducts::DuctSystem& system,
@@ -103,7 +110,8 @@ void meet_shares(const house::House& house, const ducts::DuctSystem& system,
         const OperatingPoint point = operating_point(house, system, machine);
         double off = 0;
         const auto correct = [&](SideLeak& leak, units::MassFlow flow, double share) {
-            if (share <= 0 || flow.si() <= 0) return;
+            if (share <= 0) return;
+            if (flow.si() <= 0) fail();
             const double factor = share * point.blower / flow;
             leak.at_plenum *= factor;
             off = std::max(off, std::abs(factor - 1));
@@ -112,17 +120,45 @@ void meet_shares(const house::House& house, const ducts::DuctSystem& system,
         correct(machine.leaks.return_side, point.return_leak, shares.return_side);
         if (off < 1e-9) return;
     }
-    throw house::CannotAnswer({},
-                              "no leaks of the ducts take such shares of the air: check supply and return "
-                              "under [duct_leakage]");
+    fail();
+}
+
+void set_leaks(const house::House& house, const ducts::DuctSystem& system, const loads::Air& air,
+               Machine& machine) {
+    const house::DuctLeakage& leakage = house.whole_system->leakage;
+    if (const auto* sealing = std::get_if<house::DuctSealing>(&leakage))
+        machine.leaks = leaks_by_class(house, system, *sealing, air);
+    else if (const auto* test = std::get_if<house::DuctTest>(&leakage))
+        machine.leaks = leaks_by_test(system, *test, air);
+    else
+        meet_shares(house, system, std::get<house::LeakageShares>(leakage), machine);
+}
+
+bool is_constant(const house::House& house) {
+    return house.blower.kind == house::BlowerKind::constant_airflow;
+}
+bool was_seen(const KnownFlow& known) { return known.flow && known.by != AirflowKnown::assumed_rise; }
+
+// The blower while the ducts of the house as found are tried on it.
+BlowerLaw law_at_first(const house::House& house, const KnownFlow& known, const Machine& machine,
+                       const loads::Air& return_air) {
+    if (is_constant(house) && !was_seen(known))
+        return HeldAirflow{machine.design_flow, house.whole_system->constant_airflow_limit};
+    if (known.flow) return HeldAirflow{machine.design_flow, {}};
+    const FanCurve table = table_curve(house.blower.points, return_air);
+    if (house.blower.points.size() > 1) return table;
+    return falling_curve(machine.design_flow, table.gain(machine.design_flow),
+                         house.whole_system->blower_fall);
 }
 
 // The blower's answer to other pressures, through what it moves now.
 BlowerLaw law_through(const house::House& house, const Machine& machine, units::MassFlow flow,
                       units::Pressure gain) {
     const house::WholeSystem& whole = *house.whole_system;
-    if (house.blower.kind == house::BlowerKind::constant_airflow)
-        return HeldAirflow{flow, whole.constant_airflow_limit};
+    // A motor was seen to hold its airflow at this pressure, whatever its limit is assumed to be.
+    constexpr double beyond_rounding = 1 + 1e-6;
+    if (is_constant(house))
+        return HeldAirflow{flow, std::max(whole.constant_airflow_limit, beyond_rounding * gain)};
     const loads::Air air = loads::air_at(machine.returns, machine.pressure);
     if (house.blower.points.size() < 2) return falling_curve(flow, gain, whole.blower_fall);
     const double stretch = stretch_through(house.blower.points, air, flow, gain);
@@ -140,7 +176,8 @@ ducts::DuctSystem planned_ducts(const house::House& house, const Machine& machin
     return ducts::duct_system(house, machine.design, unsized);
 }
 
-Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss) {
+Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss,
+                     const std::optional<house::Shape>& unsized) {
     const ducts::Plenum plenum = ducts::plenum(house, loss);
     Calibrated calibrated;
     Machine& machine = calibrated.machine;
@@ -151,22 +188,10 @@ Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss
     calibrated.known_by = known.by;
     machine.design_flow = known.flow ? *known.flow : plenum.blower.mass_flow;
     machine.design = ducts::design_flows(house, loss, machine.design_flow);
-    const bool held = house.blower.kind == house::BlowerKind::constant_airflow || known.flow;
-    if (held)
-        machine.blower = HeldAirflow{machine.design_flow, {}};
-    else
-        machine.blower = table_curve(house.blower.points, plenum.return_air);
-
-    const ducts::DuctSystem system = planned_ducts(house, machine, std::nullopt);
-    const house::DuctLeakage& leakage = house.whole_system->leakage;
-    if (const auto* sealing = std::get_if<house::DuctSealing>(&leakage))
-        machine.leaks = leaks_by_class(house, system, *sealing, plenum.return_air);
-    else if (const auto* test = std::get_if<house::DuctTest>(&leakage))
-        machine.leaks = leaks_by_test(system, *test, plenum.return_air);
-    else
-        meet_shares(house, system, std::get<house::LeakageShares>(leakage), machine);
-
-    if (held) {
+    machine.blower = law_at_first(house, known, machine, plenum.return_air);
+    const ducts::DuctSystem system = planned_ducts(house, machine, unsized);
+    set_leaks(house, system, plenum.return_air, machine);
+    if (std::holds_alternative<HeldAirflow>(machine.blower) && (was_seen(known) || !is_constant(house))) {
         const OperatingPoint point = operating_point(house, system, machine);
         machine.blower = law_through(house, machine, point.blower, point.external_static);
     }

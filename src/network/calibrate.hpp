@@ -5,7 +5,8 @@
 //              temperature rise: output / (flow x specific heat); else the maker's table alone; else the
 //              temperature rise assumed within the plate's. Where the airflow is known so, the house as found
 //              moves just that, and the blower's curve is laid through it at the pressure the ducts then ask
-//              for: the table stretched, or a straight line of the assumed fall
+//              for: the table stretched, or a straight line of the assumed fall; a motor that holds its
+//              airflow then has that pressure within its limit
 //     leaks    of a class by the area of duct wall (house/whole_system.hpp); of a test likewise, both sides
 //              together; shares of the blower's airflow as leaks at the plenums that take just that share in
 //              the house as found
@@ -30,8 +31,9 @@ struct Calibrated {
     AirflowKnown known_by = AirflowKnown::assumed_rise;
 };
 
-// `house` as found, with its WholeSystem; `system` at its plan's flows.
-Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss);
+// `house` as found, with its WholeSystem; `unsized`: the shape of ducts without one.
+Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss,
+                     const std::optional<house::Shape>& unsized = std::nullopt);
 // For another stage of the same house.
 Machine machine_for(const house::House& planned, const loads::HouseHeatLoss& loss, const house::House& found,
                     const Machine& machine);

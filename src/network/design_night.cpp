@@ -4,6 +4,7 @@
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "ducts/duct_temperatures.hpp"
 #include "house/cannot_answer.hpp"
@@ -47,8 +48,10 @@ class Night {
                 open_the_door(i);
         for (int i = 0; i < size_; ++i) {
             add_heat_of_the_air(i);
-            // A room that nothing leaves or enters stays as warm as the house.
-            if (still_(i, i) <= 0) lose(i, 1e-6, known(house.site.winter_indoor.si()));
+            // A room that neither air nor heat leaves for elsewhere stays as warm as the house.
+            const auto room = static_cast<std::size_t>(i);
+            const bool closed = still_.row(i).sum() < 1e-9 && supplied_[room] <= 0 && drawn_[room] <= 0;
+            if (closed) lose(i, 1e-6, known(house.site.winter_indoor.si()));
         }
     }
 
@@ -89,14 +92,17 @@ class Night {
             (house_.is_supply(house_.outlets[i]) ? supplied_ : drawn_)[room] += flow;
         }
         if (house_.other_rooms) supplied_.back() = std::max(0.0, point_.other_rooms.si());
-        double drawn = 0, supplied = 0;
-        for (double flow : drawn_) drawn += flow;
-        for (double flow : supplied_) supplied += flow;
-        const double returned = (point_.blower - point_.return_leak).si();
-        if (drawn > 0 || supplied <= 0) return;
+        const double supplied = std::accumulate(supplied_.begin(), supplied_.end(), 0.0);
+        const double drawn = std::accumulate(drawn_.begin(), drawn_.end(), 0.0);
+        if (supplied <= 0) throw house::CannotAnswer({}, "no air comes out of any register");
+        // By a return that nobody described, and by return ducts whose grille is not described.
+        const double not_described = std::max(0.0, (point_.blower - point_.return_leak).si() - drawn);
+        if (house_.other_rooms) {
+            drawn_.back() += not_described;
+            return;
+        }
         for (std::size_t i = 0; i < supplied_.size(); ++i)
-            drawn_[i] = house_.other_rooms ? 0 : returned * supplied_[i] / supplied;
-        if (house_.other_rooms) drawn_.back() = returned;
+            drawn_[i] += not_described * supplied_[i] / supplied;
     }
 
     // The air that rooms give the house, as one temperature.

@@ -3,8 +3,8 @@
 // Every section of the duct tree, every register and grille, the devices outside the maker's curve, dampers,
 // leaks and the doors of shut rooms are links of one network (network/solve.hpp), in mass flow and total
 // pressure over the house's air. A fitting whose loss depends on how the air splits is taken at the real
-// split: its loss and its slope by the section's own flow are set anew from the last flows until the flows
-// stay (outer loops); a leak is driven by the static pressure, so the velocity pressure is set anew likewise.
+// split, and a leak is driven by the static pressure (network/real_losses.hpp): rounds with squares in their
+// place come near, Newton with the real losses (network/coupled.hpp) comes there.
 //
 //     register, grille   by its face (ducts/terminal.hpp), or the usual drop at the plan's flow
 //     return not described   the usual drop of a grille and 0.08 in.wc/100 ft along its assumed length, at
@@ -69,7 +69,7 @@ struct OperatingPoint {
     std::vector<units::MassFlow> door_flows;  // by RoomId, out of a shut room
     units::Temperature supply;                // of the air that leaves the heater
     loads::Air supply_air, return_air;
-    int steps = 0, loops = 0;  // Newton steps in all, outer loops
+    int steps = 0, loops = 0;  // Newton steps in all, rounds
     double residual = 0;       // with the real losses, as Solution::residual
 };
 

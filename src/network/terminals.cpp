@@ -31,8 +31,7 @@ units::MassFlow planned_flow(const Machine& machine, const ducts::SystemSection&
 }  // namespace
 
 double terminal_quadratic(const house::House& house, const Machine& machine,
-                          const ducts::SystemSection& section, bool supply) {
-    const loads::Air air = loads::air_at(machine.returns, machine.pressure);
+                          const ducts::SystemSection& section, bool supply, const loads::Air& air) {
     const units::Pressure usual = supply ? house.register_drop : house.grille_drop;
     // A described return whose grille is not described takes all the air there is.
     if (section.outlet < 0)

@@ -8,8 +8,9 @@
 
 namespace network {
 
+// air: of the section's side.
 double terminal_quadratic(const house::House& house, const Machine& machine,
-                          const ducts::SystemSection& section, bool supply);
+                          const ducts::SystemSection& section, bool supply, const loads::Air& air);
 double devices_quadratic(const house::House& house, const Machine& machine);
 double whole_return_quadratic(const house::House& house, const Machine& machine);
 double door_quadratic(const house::WayOut& way, const loads::Air& air);

@@ -91,8 +91,7 @@ class Wiring {
         const bool blind_end = section.outlet < 0 && section.duct >= 0;
         if (supply && blind_end) return no_link;  // it leads nowhere
         const int room = section.outlet < 0 ? house_air : room_of(section.outlet);
-        const FixedLoss loss{0, terminal_quadratic(house_, machine_, section, supply)};
-        return supply ? add(end, room, loss) : add(room, end, loss);
+        return supply ? add(end, room, FixedLoss{}) : add(room, end, FixedLoss{});
     }
     int room_of(int outlet) const {
         const house::Outlet& at = house_.outlets[static_cast<std::size_t>(outlet)];

@@ -1,7 +1,7 @@
 // The whole system as nodes and links: which part is joined to which; private to this folder.
 //
-// Losses that follow from the flows are set by operating_point.cpp. Duct leaks have their velocity pressure
-// set there too.
+// Losses that follow from the flows or from how warm the air is (ducts, registers, grilles, the static
+// pressure behind a leak) are set by real_losses.cpp.
 #pragma once
 
 #include <vector>

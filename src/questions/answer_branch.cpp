@@ -119,7 +119,7 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     const house::Outlet outlet =
         asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
     answer.outlet = outlet;
-    BothHouses both = both_houses(survey, {});
+    BothHouses both = both_houses(survey, {}, first_try);
     const auto whole = shared(std::move(both.planned));
     const house::House& house = whole->house;
     answer.sizing = size_branch(house, outlet.id, stock, whole);
@@ -131,7 +131,7 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     const BranchTrial& choice = answer.sizing.choice();
     answer.weighed = weigh_assumptions(
         both.assumptions, as_answered(house, answer.sizing), [&](const house::Defaults& defaults) {
-            return ask_again(shared(std::move(both_houses(survey, defaults).planned)), outlet.id,
+            return ask_again(shared(std::move(both_houses(survey, defaults, first_try).planned)), outlet.id,
                              answer.sizing);
         });
     Range margin = answer.range(BranchFigure::margin);

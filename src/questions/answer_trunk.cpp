@@ -23,6 +23,11 @@ bool has_supply(const house::House& house, house::RoomId room) {
     });
 }
 
+// A room whose only outlet is removed pays too.
+bool is_or_was_supplied(const BothHouses& both, house::RoomId room) {
+    return has_supply(both.planned.house, room) || has_supply(both.found.house, room);
+}
+
 // What a room needs once every room is held, as `branch` and `loads` reckon it: by the plan's on-time and
 // supply air, each of its outlets an equal part.
 std::optional<units::Airflow> needed(const TrunkAnswer& answer, const house::Room& room) {
@@ -89,7 +94,8 @@ std::vector<RoomShare> room_shares(const TrunkAnswer& answer) {
     const house::RoomId own = answer.new_outlet().room;
     std::vector<RoomShare> shares;
     for (const house::Room& room : house.rooms)
-        if (room.id != own && has_supply(house, room.id)) shares.push_back(share_of(answer, room));
+        if (room.id != own && is_or_was_supplied(answer.both, room.id))
+            shares.push_back(share_of(answer, room));
     if (house.other_rooms) shares.push_back(share_of_the_others(answer));
     std::stable_sort(shares.begin(), shares.end(), [](const RoomShare& a, const RoomShare& b) {
         return a.reached_before - a.reached_after > b.reached_before - b.reached_after;
@@ -173,7 +179,7 @@ units::TemperatureDifference spare_of_others(const BothHouses& both, const Trial
         least = std::min(least, has - std::min(had, wanted) + hardly_felt);
     };
     for (const house::Room& room : house.rooms)
-        if (room.id != own && has_supply(house, room.id))
+        if (room.id != own && is_or_was_supplied(both, room.id))
             count(reached(before, room.id), reached(set, room.id), room.winter_indoor);
     if (house.other_rooms) count(before.night.other_rooms, set.night.other_rooms, house.site.winter_indoor);
     return least;
@@ -225,7 +231,7 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     // Asked wrongly is said before anything is worked out.
     const house::Outlet outlet =
         asked_outlet(house::build(survey, {}, house::Stage::planned).house, outlet_name);
-    answer.both = both_houses(survey, {});
+    answer.both = both_houses(survey, {}, first_try);
     answer.outlet = position_of(answer.house(), outlet.id);
     const BranchSizing sizing = size_branch(answer.house(), outlet.id, ducts::Stock::us,
                                             std::make_shared<const HouseAtWork>(answer.both.planned));
@@ -248,7 +254,7 @@ TrunkAnswer answer_trunk(const house::Survey& survey, const std::string& outlet_
     answer.heater_can = answer.after.night.holds() ? Verdict::yes : Verdict::no;
     answer.weighed = weigh_assumptions(answer.both.assumptions, asked(answer.both, outlet.id, answer.size),
                                        [&](const house::Defaults& defaults) -> std::optional<Asked> {
-                                           BothHouses both = both_houses(survey, defaults);
+                                           BothHouses both = both_houses(survey, defaults, first_try);
                                            const int position = position_of(both.planned.house, outlet.id);
                                            make_register(both.planned, position, made_for);
                                            return asked(both, outlet.id, answer.size);

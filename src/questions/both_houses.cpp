@@ -35,7 +35,8 @@ std::vector<house::Assumption> of_both(std::vector<house::Assumption> all,
 
 }  // namespace
 
-BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults) {
+BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults,
+                       const house::Shape& size) {
     using house::Extent;
     house::Built found = house::build(survey, defaults, house::Stage::found, Extent::whole_system);
     house::Built planned = house::build(survey, defaults, house::Stage::planned, Extent::whole_system);
@@ -46,7 +47,7 @@ BothHouses both_houses(const house::Survey& survey, const house::Defaults& defau
     both.planned.loss = loads::house_heat_loss(both.planned.house);
     both.found_is_supplied = found.mistakes.empty() && is_supplied(found.house);
     if (!both.found_is_supplied) {
-        const network::Calibrated machine = network::calibrate(both.planned.house, both.planned.loss);
+        const network::Calibrated machine = network::calibrate(both.planned.house, both.planned.loss, size);
         both.planned.machine = machine.machine;
         both.known_by = machine.known_by;
         return both;

@@ -13,8 +13,12 @@
 #include "network/calibrate.hpp"
 #include "network/design_night.hpp"
 #include "network/operating_point.hpp"
+#include "units/unit.hpp"
 
 namespace questions {
+
+// What a new duct without a shape is taken for until it is sized.
+inline constexpr house::Round first_try{6 * units::unit::inch};
 
 struct HouseAtWork {
     house::House house;
@@ -29,8 +33,10 @@ struct BothHouses {
     std::vector<house::Assumption> assumptions;  // of both, each once, in the defaults' order
 };
 
-// `size`: of new ducts without a shape. The survey must be free of mistakes.
-BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults);
+// `size`: of new ducts without a shape, where the planned house alone tells of its machine. The survey must
+// be free of mistakes.
+BothHouses both_houses(const house::Survey& survey, const house::Defaults& defaults,
+                       const house::Shape& size);
 
 struct AtWork {
     network::OperatingPoint point;

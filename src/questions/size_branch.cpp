@@ -14,7 +14,6 @@
 namespace questions {
 namespace {
 
-constexpr house::Round first_try{6 * units::unit::inch};
 constexpr house::Round largest_branch{12 * units::unit::inch};  // anything wider is a trunk
 
 int position_of(const house::House& house, house::OutletId outlet) {

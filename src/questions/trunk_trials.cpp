@@ -9,7 +9,11 @@
 namespace questions {
 namespace {
 
+// Degrees of a handle: none is set finer; what more rounds of setting would not change.
+constexpr double finest = 0.25, hardly_moved = 1;
 constexpr units::TemperatureDifference within{0.5};
+// The room of the thermostat stands at its temperature whatever its damper does.
+constexpr units::TemperatureDifference hardly_off{0.01};
 
 units::TemperatureDifference over(const HouseAtWork& at, const AtWork& work, house::RoomId room) {
     const auto i = static_cast<std::size_t>(room.index);
@@ -41,12 +45,12 @@ class Dampers {
         const auto outlets = supply_outlets(setting_.planned.house, room);
         const auto too_warm = [&](double degrees) {
             for (const int outlet : outlets) degrees_[static_cast<std::size_t>(outlet)] = degrees;
-            return over(setting_.planned, at_work(), room).si() > 0;
+            return over(setting_.planned, at_work(), room) > hardly_off;
         };
         if (!too_warm(0)) return 0;
         if (too_warm(most_set_damper)) return most_set_damper;
         double low = 0, high = most_set_damper;
-        while (high - low > 0.25) {  // no handle is set finer
+        while (high - low > finest) {
             const double middle = 0.5 * (low + high);
             (too_warm(middle) ? low : high) = middle;
         }
@@ -72,9 +76,16 @@ Balanced balance(const TrialSetting& setting) {
     Balanced balanced;
     for (const house::Room& room : house.rooms)
         if (!supply_outlets(house, room.id).empty()) balanced.dampers.push_back({room.id, 0, {}, {}});
-    constexpr int rounds = 4;
-    for (int round = 0; round < rounds; ++round)
-        for (DamperSet& one : balanced.dampers) one.degrees = dampers.set(one.room);
+    constexpr int most_rounds = 12;
+    double moved = most_set_damper;
+    for (int round = 0; round < most_rounds && moved > hardly_moved; ++round) {
+        moved = 0;
+        for (DamperSet& one : balanced.dampers) {
+            const double degrees = dampers.set(one.room);
+            moved = std::max(moved, std::abs(degrees - one.degrees));
+            one.degrees = degrees;
+        }
+    }
     balanced.work = dampers.at_work();
     units::TemperatureDifference worst = -1.0 * within;
     for (DamperSet& one : balanced.dampers) {
@@ -115,7 +126,9 @@ bool hangs_below(const house::House& house, const house::Duct& duct, house::Duct
 }
 
 // Nobody taps to the inch.
-units::Length to_the_foot(units::Length at) { return std::round(at / units::unit::foot) * units::unit::foot; }
+units::Length to_the_foot(units::Length at, units::Length along) {
+    return std::min(along, std::round(at / units::unit::foot) * units::unit::foot);
+}
 
 std::vector<Tap> taps_to_try(const TrialSetting& setting) {
     const house::House& house = setting.planned.house;
@@ -126,8 +139,9 @@ std::vector<Tap> taps_to_try(const TrialSetting& setting) {
     const house::Duct* trunk = run.from ? house.duct(*run.from) : nullptr;
     if (trunk)
         for (const double share : {0.1, 0.5, 0.9}) {
-            const units::Length at = to_the_foot(share * trunk->length);
-            if (abs(at - run.at) > 0.1 * trunk->length) taps.push_back({trunk->id, at});
+            const units::Length at = to_the_foot(share * trunk->length, trunk->length);
+            const bool tried = !taps.empty() && taps.back().at >= at;
+            if (!tried && abs(at - run.at) > 0.1 * trunk->length) taps.push_back({trunk->id, at});
         }
     for (const house::Duct& other : house.ducts) {
         // A run that leaves a trunk; what hangs on it is no place to tap.
@@ -135,7 +149,7 @@ std::vector<Tap> taps_to_try(const TrialSetting& setting) {
         const bool is_a_run = other.side == house::DuctSide::supply && from && !from->from && other.shape;
         if (is_a_run && other.state == house::State::found && !hangs_below(house, other, run.id) &&
             run.from != other.id)
-            taps.push_back({other.id, to_the_foot(0.5 * other.length)});
+            taps.push_back({other.id, to_the_foot(0.5 * other.length, other.length)});
     }
     if (run.from) taps.push_back({std::nullopt, {}});
     return taps;
@@ -174,7 +188,7 @@ std::optional<OldKept> old_kept(const house::Survey& survey, const TrialSetting&
     };
     keep(both.ducts);
     keep(both.outlets);
-    BothHouses houses = both_houses(both, {});
+    BothHouses houses = both_houses(both, {}, setting.size);
     const house::House& house = houses.planned.house;
     const auto position = static_cast<std::size_t>(setting.outlet);
     const house::OutletId outlet = setting.planned.house.outlets[position].id;

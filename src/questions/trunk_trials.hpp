@@ -20,7 +20,8 @@ struct TrialSetting {
     house::Shape size;
 };
 
-// Dampers set one after the other, several rounds, each so that its room just reaches what it is wanted at.
+// Dampers set one after the other, in rounds until no handle moves, each so that its room just reaches what
+// it is wanted at.
 struct DamperSet {
     house::RoomId room;
     double degrees = 0;      // of every supply outlet of the room
