@@ -7,6 +7,7 @@
 #include "ducts/leakage.hpp"
 #include "ducts/plenum.hpp"
 #include "house/cannot_answer.hpp"
+#include "loads/heater.hpp"
 #include "units/unit.hpp"
 
 namespace network {
@@ -201,6 +202,8 @@ Calibrated calibrate(const house::House& house, const loads::HouseHeatLoss& loss
 Machine machine_for(const house::House& planned, const loads::HouseHeatLoss& loss, const house::House& found,
                     const Machine& machine) {
     Machine other = machine;
+    other.output =
+        loads::on_time(planned, loss).output;  // where only its time on is assumed, it follows the loss
     other.design = ducts::design_flows(planned, loss, machine.design_flow);
     other.design.each_other_outlet = machine.design.each_other_outlet;
     for (std::size_t i = 0; i < planned.outlets.size(); ++i)

@@ -11,7 +11,8 @@
 //              together; shares of the blower's airflow as leaks at the plenums that take just that share in
 //              the house as found
 //
-// The planned house has the same machine: `machine_for` only tells it what its new registers are made for.
+// The planned house has the same blower and leaks: `machine_for` tells it what its registers are made for,
+// and the heater's output.
 #pragma once
 
 #include <optional>

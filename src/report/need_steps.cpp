@@ -102,9 +102,9 @@ void add_reached(std::vector<Step>& steps, const questions::BranchAnswer& answer
     const questions::BranchTrial& choice = sizing.choice();
     const ducts::Supply& supply = sizing.setting.supply;
     const loads::RoomHeatLoss& room = sizing.setting.asked;
-    const units::Density density = arriving_density(sizing);
-    const units::MassFlow flow = choice.gives * density;
+    const units::MassFlow flow = choice.gives_mass;
     if (flow.si() <= 0) return;
+    const units::Density density = flow / choice.gives;  // as it leaves the register
     Way way(steps, sizing, system);
     way.along_the_trunk(!choice.needs);
     way.along_the_branch(flow);

@@ -20,19 +20,6 @@ std::string sheet_named(const std::string& name) {
     return {};
 }
 
-TEST(BranchPage, tells_no_sizes_where_nothing_drives_the_air) {
-    const auto answer = branch_of(sheet_named("no pressure for the ducts"));
-    const Page page = report::branch_page(answer, {});
-    EXPECT_TRUE(page.tables.empty());
-    EXPECT_THAT(report::with_plain_spaces(page.headline),
-                testing::MatchesRegex(
-                    "bath: nothing drives air through the way to .*; the bath needs [0-9]+ cfm .*"));
-    EXPECT_THAT(page.verdict, testing::StartsWith("No: the blower's pressure is used up"));
-    for (const report::Note& n : page.notes)
-        for (const std::string& line : n.lines)
-            EXPECT_EQ(line.find("pipe would be chosen"), std::string::npos) << line;
-}
-
 TEST(LoadsPage, remarks_on_a_storey_without_rooms) {
     const auto about_rooms = [](const Page& page) {
         const report::Note* whole = note(page, "whole house");
@@ -146,11 +133,22 @@ TEST(BranchPage, of_two_bays_tells_what_passes_each_and_which_stop_it) {
 // With 1/2 in kept beside the drain the pipe just passes.
 TEST(BranchPage, says_where_the_choice_hangs_on_a_guessed_clearance) {
     const std::string close =
-        with(sheet_named("a crowded bay"), "from_west = \"1-1/2 in\"", "from_west = \"5/8 in\"");
+        with(with(sheet_named("a crowded bay"), "from_west = \"1-1/2 in\"", "from_west = \"5/8 in\""),
+             "11-3/8 in", "12-3/8 in");
     EXPECT_THAT(
         joined(*note(report::branch_page(branch_of(close), {}), "through")),
         testing::HasSubstr("the 1/2 in kept between duct and pipe is a guess, and the choice hangs on "
                            "it: with 1 in none that holds the bath passes"));
+}
+
+// The plan comes to nothing, but air flows: what flows is told, and what is wrong with the plan.
+TEST(BranchPage, says_so_where_the_plan_leaves_nothing_for_the_ducts) {
+    const auto answer = branch_of(sheet_named("no pressure for the ducts"));
+    const Page page = report::branch_page(answer, {});
+    EXPECT_THAT(joined(*note(page, "friction rate")),
+                testing::HasSubstr("the blower has nothing left for the ducts"));
+    EXPECT_EQ(page.tables.size(), 1u);
+    EXPECT_EQ(note(page, "ducts there"), nullptr);
 }
 
 TEST(BranchPage, without_a_bay_speaks_of_none) {
