@@ -89,37 +89,43 @@ Leaks leaks_by_test(const ducts::DuctSystem& system, const house::DuctTest& test
     return leaks;
 }
 
-[[noreturn]] void fail() {
-    throw house::CannotAnswer({},
-                              "no leaks of the ducts take such shares of the air: check supply and return "
-                              "under [duct_leakage]");
-}
-
-// Leaks that take so much of the blower's flow in this house: found by solving, correcting, solving again.
-void meet_shares(const house::House& house, const ducts::DuctSystem& system,
+// Finds by solving, correcting and solving again the leaks that take so much of the blower's flow in this
+// house. False where there are none.
+bool meet_shares(const house::House& house, const ducts::DuctSystem& system,
                  const house::LeakageShares& shares, Machine& machine) {
-    constexpr double first_guess_at = 25;  // Pa
-    const auto guess = [&](double share) {
-        return share * machine.design_flow.si() / std::pow(first_guess_at, machine.leaks.exponent);
-    };
-    machine.leaks.supply = spread(guess(shares.supply), wall_area(system.supply));
-    machine.leaks.return_side = spread(guess(shares.return_side), wall_area(system.return_side));
     constexpr int most = 60;
     for (int i = 0; i < most; ++i) {
         const OperatingPoint point = operating_point(house, system, machine);
         double off = 0;
         const auto correct = [&](SideLeak& leak, units::MassFlow flow, double share) {
             if (share <= 0) return;
-            if (flow.si() <= 0) fail();
-            const double factor = share * point.blower / flow;
+            const double factor = flow.si() > 0 ? share * point.blower / flow : 0;
             leak.per_area *= factor, leak.at_plenum *= factor;
             off = std::max(off, std::abs(factor - 1));
         };
         correct(machine.leaks.supply, point.supply_leak, shares.supply);
         correct(machine.leaks.return_side, point.return_leak, shares.return_side);
-        if (off < 1e-9) return;
+        if (off < 1e-9) return true;
     }
-    fail();
+    return false;
+}
+
+void set_shares(const house::House& house, const ducts::DuctSystem& system,
+                const house::LeakageShares& shares, Machine& machine) {
+    constexpr double first_guess_at = 25;  // Pa
+    const auto guess = [&](double share) {
+        return share * machine.design_flow.si() / std::pow(first_guess_at, machine.leaks.exponent);
+    };
+    machine.leaks.supply = spread(guess(shares.supply), wall_area(system.supply));
+    machine.leaks.return_side = spread(guess(shares.return_side), wall_area(system.return_side));
+    if (meet_shares(house, system, shares, machine)) return;
+    // Air so fast that the ducts hardly push outwards: they leak where the pressure is highest.
+    machine.leaks.supply = {0, guess(shares.supply)};
+    machine.leaks.return_side = {0, guess(shares.return_side)};
+    if (meet_shares(house, system, shares, machine)) return;
+    throw house::CannotAnswer({},
+                              "no leaks of the ducts take such shares of the air: check supply and return "
+                              "under [duct_leakage]");
 }
 
 void set_leaks(const house::House& house, const ducts::DuctSystem& system, const loads::Air& air,
@@ -130,7 +136,7 @@ void set_leaks(const house::House& house, const ducts::DuctSystem& system, const
     else if (const auto* test = std::get_if<house::DuctTest>(&leakage))
         machine.leaks = leaks_by_test(system, *test, air);
     else
-        meet_shares(house, system, std::get<house::LeakageShares>(leakage), machine);
+        set_shares(house, system, std::get<house::LeakageShares>(leakage), machine);
 }
 
 bool is_constant(const house::House& house) {

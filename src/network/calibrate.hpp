@@ -9,7 +9,7 @@
 //              airflow then has that pressure within its limit
 //     leaks    of a class by the area of duct wall (house/whole_system.hpp); of a test likewise, both sides
 //              together; shares of the blower's airflow as leaks that take just that share in the house as
-//              found
+//              found; at the plenum, where the air is so fast that the ducts hardly push outwards
 //
 // The planned house has the same machine: `machine_for` only tells it what its new registers are made for.
 #pragma once

@@ -9,6 +9,7 @@
 #include "house/cannot_answer.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "sheet/read.hpp"
 
@@ -36,6 +37,11 @@ void answer(const house::Survey& survey) {
             require(std::isfinite(trial.carries.si()) && std::isfinite(trial.reaches.si()) &&
                     std::isfinite(trial.arrives.si()));
         check(branch.weighed);
+        const questions::TrunkAnswer trunk = questions::answer_trunk(survey);
+        require(trunk.after.point.residual < 1e-9);
+        for (const questions::RoomShare& share : trunk.rooms)
+            require(std::isfinite(share.after.si()) && std::isfinite(share.reached_after.si()));
+        check(trunk.weighed);
     } catch (const house::CannotAnswer&) {
     }
 }
