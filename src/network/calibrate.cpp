@@ -46,7 +46,7 @@ double wall_area(const ducts::Side& side) {
 
 // A coefficient of a whole side, spread over its walls or put at its plenum.
 SideLeak spread(double coefficient, double area) {
-    return area > 0 ? SideLeak{coefficient / area, 0} : SideLeak{0, coefficient};
+    return area > 0 ? SideLeak{coefficient / area, 0, {}} : SideLeak{0, coefficient, {}};
 }
 
 // kg/s at 1 Pa and m2 of wall, the mean over what the side is made of.
@@ -96,32 +96,31 @@ Leaks leaks_by_test(const ducts::DuctSystem& system, const house::DuctTest& test
                               "under [duct_leakage]");
 }
 
-// Leaks at the plenums, where the pressure is, that take so much of the blower's flow in this house: found by
-// solving, correcting, solving again.
+// Leaks at the plenums, where the pressure is, that take so much of the blower's flow in this house. What
+// they take is known, so the house is solved with just that drawn and let in; the openings follow from the
+// pressures that gives. A blower that does not hold its flow moves another one then: solved again.
 void meet_shares(const house::House& house, const ducts::DuctSystem& system,
                  const house::LeakageShares& shares, Machine& machine) {
-    constexpr double first_guess_at = 25;  // Pa
-    const auto guess = [&](double share) {
-        return share * machine.design_flow.si() / std::pow(first_guess_at, machine.leaks.exponent);
-    };
-    machine.leaks.supply.at_plenum = guess(shares.supply);
-    machine.leaks.return_side.at_plenum = guess(shares.return_side);
-    constexpr int most = 60;
-    for (int i = 0; i < most; ++i) {
-        const OperatingPoint point = operating_point(house, system, machine);
-        double off = 0;
-        const auto correct = [&](SideLeak& leak, units::MassFlow flow, double share) {
-            if (share <= 0) return;
-            if (flow.si() <= 0) fail();
-            const double factor = share * point.blower / flow;
-            leak.at_plenum *= factor;
-            off = std::max(off, std::abs(factor - 1));
-        };
-        correct(machine.leaks.supply, point.supply_leak, shares.supply);
-        correct(machine.leaks.return_side, point.return_leak, shares.return_side);
-        if (off < 1e-9) return;
+    constexpr int most = 30;
+    constexpr double met = 1e-10;
+    units::MassFlow moved = machine.design_flow;
+    OperatingPoint point;
+    double off = 1;
+    for (int i = 0; i < most && off > met; ++i) {
+        machine.leaks.supply.taken = shares.supply * moved;
+        machine.leaks.return_side.taken = shares.return_side * moved;
+        point = operating_point(house, system, machine);
+        off = std::abs(point.blower / moved - 1);
+        moved = point.blower;
     }
-    fail();
+    if (off > met) fail();
+    const auto opening = [&](units::MassFlow taken, units::Pressure pressure) {
+        if (taken.si() > 0 && pressure.si() <= 0) fail();
+        return taken.si() > 0 ? SideLeak{0, taken.si() / std::pow(pressure.si(), machine.leaks.exponent), {}}
+                              : SideLeak{};
+    };
+    machine.leaks.supply = opening(shares.supply * moved, point.supply_plenum);
+    machine.leaks.return_side = opening(shares.return_side * moved, -point.return_plenum);
 }
 
 void set_leaks(const house::House& house, const ducts::DuctSystem& system, const loads::Air& air,

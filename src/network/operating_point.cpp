@@ -21,7 +21,7 @@ class Settling {
           losses_(house, machine, system_, wired_) {}
 
     OperatingPoint settle() {
-        constexpr int least_rounds = 2, most_rounds = 60;
+        constexpr int least_rounds = 1, most_rounds = 60;
         OperatingPoint point;
         Solver solver(wired_.network);
         flows_ = first_guess();

@@ -36,8 +36,9 @@ namespace network {
 
 // kg/s at 1 Pa.
 struct SideLeak {
-    double per_area = 0;   // of duct wall, m2
-    double at_plenum = 0;  // where the side has no described ducts
+    double per_area = 0;         // of duct wall, m2
+    double at_plenum = 0;        // at the plenum
+    units::MassFlow taken = {};  // at the plenum, whatever the pressure
 };
 struct Leaks {
     SideLeak supply, return_side;

@@ -25,6 +25,8 @@ class Wiring {
             wired_.whole_return =
                 add(house_air, return_plenum, FixedLoss{0, whole_return_quadratic(house_, machine_)});
         wired_.network.injected.assign(static_cast<std::size_t>(wired_.network.nodes), {});
+        wired_.network.injected[supply_plenum] -= machine_.leaks.supply.taken;
+        wired_.network.injected[return_plenum] += machine_.leaks.return_side.taken;
         run_fans(fans);
         put_blower(wired_, machine_.blower);
         return std::move(wired_);

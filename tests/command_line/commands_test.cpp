@@ -14,7 +14,7 @@ using testing::HasSubstr;
 using testing::Not;
 
 const std::string bath = "cases/upstairs-bath/house.toml";
-const std::string all_commands[] = {"branch", "loads", "check", "start"};
+const std::string all_commands[] = {"branch", "trunk", "loads", "check", "start"};
 
 TEST(Commands, BranchAnswersYesOrProbably) {
     const Ran ran = run("branch " + bath);
@@ -42,6 +42,31 @@ TEST(Commands, TheSameSheetGivesTheSameBytes) {
     for (const std::string& words :
          std::vector<std::string>{"branch " + bath, "loads " + bath, "branch --json " + bath})
         EXPECT_EQ(run(words).out, run(words).out);
+}
+
+// 0: it can, or probably; 1: it cannot; 2: asked wrongly; 3: no answer.
+TEST(Commands, TrunkTellsByItsStatusWhetherTheSystemCan) {
+    const Ran ran = run("trunk " + bath);
+    EXPECT_LE(ran.status, 1) << ran.err;
+    EXPECT_EQ(ran.status == 1, ran.out.find("annot take it") != std::string::npos ||
+                                   ran.out.find("probably not take it") != std::string::npos ||
+                                   ran.out.find("brings too little") != std::string::npos);
+    const Ran json = run("trunk --json " + bath);
+    EXPECT_EQ(json.status, ran.status);
+    EXPECT_THAT(json.out, HasSubstr("\"question\": \"trunk\""));
+    EXPECT_EQ(run("trunk " + bath + " --outlet chimney").status, 2);
+    EXPECT_EQ(run("trunk " + bath + " --show-work").status, 2);
+    EXPECT_EQ(run("trunk no-such.toml").status, 2);
+}
+
+TEST(Commands, TrunkDoesNotCoverZones) {
+    const Scratch scratch;
+    const std::string sheet =
+        read(std::filesystem::path(SILLFLOW_SOURCE_DIR) / bath) + "\n[[device]]\nkind = \"zone damper\"\n";
+    const Ran ran = run("trunk '" + scratch.write("zones.toml", sheet).string() + "'");
+    EXPECT_EQ(ran.status, 3);
+    EXPECT_EQ(ran.out, "");
+    EXPECT_THAT(ran.err, HasSubstr("not covered"));
 }
 
 TEST(Commands, JsonIsSiWhateverTheUnits) {

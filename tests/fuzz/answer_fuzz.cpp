@@ -9,6 +9,7 @@
 #include "house/cannot_answer.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "sheet/read.hpp"
 
@@ -25,17 +26,30 @@ void check(const questions::Weighed& weighed) {
     }
 }
 
-void answer(const house::Survey& survey) {
+// The whole system is solved some thousand times for one answer: too slow for every input.
+bool is_one_in_many(std::string_view text) {
+    std::uint32_t hash = 2166136261u;  // FNV-1a
+    for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 16777619u;
+    return hash % 256 == 0;
+}
+
+void answer(const house::Survey& survey, bool whole_system) {
     try {
         const questions::LoadsAnswer loads = questions::answer_loads(survey);
         require(std::isfinite(loads.planned.loss.total.si()) && std::isfinite(loads.planned.on_time.share));
         check(loads.weighed);
+        if (!whole_system) return;
         const questions::BranchAnswer branch = questions::answer_branch(survey);
         require(std::isfinite(branch.sizing.budget.rate.si()));
         for (const questions::BranchTrial& trial : branch.sizing.trials)
             require(std::isfinite(trial.gives.si()) && std::isfinite(trial.reaches.si()) &&
                     std::isfinite(trial.arrives.si()));
         check(branch.weighed);
+        const questions::TrunkAnswer trunk = questions::answer_trunk(survey);
+        require(trunk.after.point.residual < 1e-9);
+        for (const questions::RoomShare& share : trunk.rooms)
+            require(std::isfinite(share.after.si()) && std::isfinite(share.reached_after.si()));
+        check(trunk.weighed);
     } catch (const house::CannotAnswer&) {
     }
 }
@@ -48,6 +62,6 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const questions::CheckAnswer check = questions::check_sheet(read.survey, read.mistakes);
     require(check.mistakes.size() >= read.mistakes.size());
     for (const house::Mistake& mistake : check.mistakes) require(!mistake.text.empty());
-    if (check.mistakes.empty()) answer(read.survey);
+    if (check.mistakes.empty()) answer(read.survey, is_one_in_many(text));
     return 0;
 }

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <map>
 
 #include "house/cannot_answer.hpp"
 #include "questions/sheets.hpp"
@@ -18,8 +19,13 @@ using questions::BranchTrial;
 using questions::Verdict;
 using sheets::with;
 
-BranchAnswer answer(const std::string& sheet, const std::string& outlet = {}) {
-    return answer_branch(sheets::survey(sheet), outlet);
+// Worked out once for each sheet and outlet.
+const BranchAnswer& answer(const std::string& sheet, const std::string& outlet = {}) {
+    static std::map<std::string, BranchAnswer> known;
+    const std::string key = outlet + "\n" + sheet;
+    const auto at = known.find(key);
+    if (at != known.end()) return at->second;
+    return known.emplace(key, answer_branch(sheets::survey(sheet), outlet)).first->second;
 }
 
 std::string complaint(const std::string& sheet, const std::string& outlet = {}) {

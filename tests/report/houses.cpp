@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+
 #include "sheet/read.hpp"
 
 namespace report_test {
@@ -337,11 +339,20 @@ house::Survey survey_of(const std::string& sheet) {
     return read.survey;
 }
 
-questions::BranchAnswer branch_of(const std::string& sheet) {
-    return questions::answer_branch(survey_of(sheet));
+const questions::BranchAnswer& branch_of(const std::string& sheet) {
+    static std::map<std::string, questions::BranchAnswer> known;
+    const auto at = known.find(sheet);
+    if (at != known.end()) return at->second;
+    return known.emplace(sheet, questions::answer_branch(survey_of(sheet))).first->second;
 }
 questions::LoadsAnswer loads_of(const std::string& sheet) {
     return questions::answer_loads(survey_of(sheet));
+}
+const questions::TrunkAnswer& trunk_of(const std::string& sheet) {
+    static std::map<std::string, questions::TrunkAnswer> known;
+    const auto at = known.find(sheet);
+    if (at != known.end()) return at->second;
+    return known.emplace(sheet, questions::answer_trunk(survey_of(sheet))).first->second;
 }
 questions::CheckAnswer check_of(const std::string& sheet) { return questions::check_sheet(survey_of(sheet)); }
 

@@ -7,6 +7,7 @@
 #include "house/survey.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 
 namespace report_test {
@@ -25,8 +26,10 @@ struct NamedSheet {
 const std::vector<NamedSheet>& sheets();
 
 house::Survey survey_of(const std::string& sheet);  // fails the test where the sheet has mistakes
-questions::BranchAnswer branch_of(const std::string& sheet);
 questions::LoadsAnswer loads_of(const std::string& sheet);
+// Worked out once for each sheet: the whole system takes its time.
+const questions::BranchAnswer& branch_of(const std::string& sheet);
+const questions::TrunkAnswer& trunk_of(const std::string& sheet);
 questions::CheckAnswer check_of(const std::string& sheet);
 
 }  // namespace report_test

@@ -39,6 +39,7 @@ bool fits(const json& document, const std::string& question) {
 
 json branch(const std::string& sheet) { return json::parse(report::branch_json(branch_of(sheet))); }
 json loads(const std::string& sheet) { return json::parse(report::loads_json(loads_of(sheet))); }
+json trunk(const std::string& sheet) { return json::parse(report::trunk_json(trunk_of(sheet))); }
 json check(const std::string& sheet) { return json::parse(report::check_json(check_of(sheet))); }
 
 TEST(Json, of_every_house_fits_its_schema) {
@@ -46,6 +47,7 @@ TEST(Json, of_every_house_fits_its_schema) {
         EXPECT_TRUE(fits(branch(house.sheet), "branch")) << house.name;
         EXPECT_TRUE(fits(loads(house.sheet), "loads")) << house.name;
         EXPECT_TRUE(fits(check(house.sheet), "check")) << house.name;
+        EXPECT_TRUE(fits(trunk(house.sheet), "trunk")) << house.name;
     }
 }
 

@@ -29,6 +29,7 @@ std::vector<NamedPage> all_pages(PageOptions options) {
     std::vector<NamedPage> pages;
     for (const NamedSheet& house : sheets()) {
         pages.push_back({"branch, " + house.name, report::branch_page(branch_of(house.sheet), options)});
+        pages.push_back({"trunk, " + house.name, report::trunk_page(trunk_of(house.sheet), options)});
         pages.push_back({"loads, " + house.name, report::loads_page(loads_of(house.sheet), options)});
         pages.push_back({"check, " + house.name, report::check_page(check_of(house.sheet), options)});
     }
