@@ -8,6 +8,7 @@
 
 #include "ducts/duct_temperatures.hpp"
 #include "house/cannot_answer.hpp"
+#include "units/unit.hpp"
 
 namespace network {
 namespace {
@@ -63,6 +64,12 @@ class Night {
         for (int i = 0; i < rooms_; ++i) night.rooms.emplace_back(at(i));
         night.other_rooms = house_.other_rooms ? units::Temperature(at(rooms_)) : house_.site.winter_indoor;
         night.supply = units::Temperature(value(supply(), at));
+        constexpr units::Temperature hottest = units::unit::celsius(90);  // as in ducts/plenum.hpp
+        if (night.supply > hottest)
+            throw house::CannotAnswer({},
+                                      "so little air passes the heater through these ducts that it would "
+                                      "leave scalding hot: check output under [heater], points and measured "
+                                      "under [blower], shapes and dampers of the ducts");
         for (std::size_t i = 0; i < house_.outlets.size(); ++i)
             night.arrivals.emplace_back(house_.is_supply(house_.outlets[i])
                                             ? value(arrival_[i], at)

@@ -50,7 +50,8 @@ struct DesignNight {
     bool holds() const { return on_time_wanted <= 1; }
 };
 
-// Throws house::CannotAnswer where no air reaches the room of the thermostat.
+// Throws house::CannotAnswer where no air reaches the room of the thermostat, or it would leave the heater
+// above 90 C.
 DesignNight design_night(const house::House& house, const loads::HouseHeatLoss& loss, const Machine& machine,
                          const OperatingPoint& point);
 
