@@ -15,6 +15,11 @@ namespace {
 
 using Row = Eigen::RowVectorXd;
 
+constexpr const char* scalding =
+    "so little air passes the heater through these ducts that it would leave scalding hot: check output "
+    "under "
+    "[heater], points and measured under [blower], shapes and dampers of the ducts";
+
 // A temperature as a mix of the rooms' and a part that is known.
 struct Mix {
     Row rooms;
@@ -49,7 +54,7 @@ class Night {
                 open_the_door(i);
         for (int i = 0; i < size_; ++i) {
             add_heat_of_the_air(i);
-            // A room that neither air nor heat leaves for elsewhere stays as warm as the house.
+            // A room that neither air nor heat leaves stays as warm as the house.
             const auto room = static_cast<std::size_t>(i);
             const bool closed = still_.row(i).sum() < 1e-9 && supplied_[room] <= 0 && drawn_[room] <= 0;
             if (closed) lose(i, 1e-6, known(house.site.winter_indoor.si()));
@@ -64,12 +69,8 @@ class Night {
         for (int i = 0; i < rooms_; ++i) night.rooms.emplace_back(at(i));
         night.other_rooms = house_.other_rooms ? units::Temperature(at(rooms_)) : house_.site.winter_indoor;
         night.supply = units::Temperature(value(supply(), at));
-        constexpr units::Temperature hottest = units::unit::celsius(90);  // as in ducts/plenum.hpp
-        if (night.supply > hottest)
-            throw house::CannotAnswer({},
-                                      "so little air passes the heater through these ducts that it would "
-                                      "leave scalding hot: check output under [heater], points and measured "
-                                      "under [blower], shapes and dampers of the ducts");
+        if (night.supply > units::unit::celsius(90))  // as in ducts/plenum.hpp
+            throw house::CannotAnswer({}, scalding);
         for (std::size_t i = 0; i < house_.outlets.size(); ++i)
             night.arrivals.emplace_back(house_.is_supply(house_.outlets[i])
                                             ? value(arrival_[i], at)
