@@ -43,8 +43,8 @@ class Night {
           blown_(still_),
           still_known_(Eigen::VectorXd::Zero(size_)),
           blown_known_(still_known_),
-          supplied_(size_),
-          drawn_(size_) {
+          supplied_(static_cast<std::size_t>(size_)),
+          drawn_(supplied_) {
         share_the_air();
         find_arrivals();
         for (const loads::RoomHeatLoss& room : loss.rooms) add_losses(room);
@@ -54,7 +54,6 @@ class Night {
                 open_the_door(i);
         for (int i = 0; i < size_; ++i) {
             add_heat_of_the_air(i);
-            // A room that neither air nor heat leaves stays as warm as the house.
             const auto room = static_cast<std::size_t>(i);
             const bool closed = still_.row(i).sum() < 1e-9 && supplied_[room] <= 0 && drawn_[room] <= 0;
             if (closed) lose(i, 1e-6, known(house.site.winter_indoor.si()));
@@ -105,11 +104,8 @@ class Night {
         if (supplied <= 0) throw house::CannotAnswer({}, "no air comes out of any register");
         // By a return that nobody described, and by return ducts whose grille is not described.
         const double not_described = std::max(0.0, (point_.blower - point_.return_leak).si() - drawn);
-        if (house_.other_rooms) {
-            drawn_.back() += not_described;
-            return;
-        }
-        for (std::size_t i = 0; i < supplied_.size(); ++i)
+        if (house_.other_rooms) drawn_.back() += not_described;
+        for (std::size_t i = 0; i < supplied_.size() && !house_.other_rooms; ++i)
             drawn_[i] += not_described * supplied_[i] / supplied;
     }
 
