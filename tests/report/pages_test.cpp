@@ -144,7 +144,11 @@ TEST(Pages, in_other_units_say_the_same) {
     const auto us = all_pages({System::us, false}), si = all_pages({System::si, false});
     for (std::size_t i = 0; i < us.size(); ++i) {
         const Page &a = us[i].page, &b = si[i].page;
-        EXPECT_EQ(first_words(a.verdict), first_words(b.verdict)) << us[i].name;
+        if (us[i].name.starts_with("trunk"))  // its verdict begins with figures
+            EXPECT_EQ(a.headline.substr(0, a.headline.find(". It")),
+                      b.headline.substr(0, b.headline.find(". It")));
+        else
+            EXPECT_EQ(first_words(a.verdict), first_words(b.verdict)) << us[i].name;
         EXPECT_EQ(a.cautions, b.cautions);
         ASSERT_EQ(a.tables.size(), b.tables.size()) << us[i].name;
         for (std::size_t t = 0; t < a.tables.size(); ++t) {
