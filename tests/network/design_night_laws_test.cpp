@@ -79,6 +79,7 @@ double mix_of(const Night& some) {
 RC_GTEST_PROP(DesignNightLaws, what_is_lost_on_the_way_is_lost_by_ducts_and_leaks, ()) {
     const Night some = some_night(false);
     const ducts::Side& supply = some.point.system.supply;
+    for (const units::MassFlow flow : some.point.outlets) RC_PRE(flow.si() > -1e-12);
     const double mix = mix_of(some);
     const auto leaving =
         ducts::leaving_temperatures(supply, some.night.supply, some.point.return_air.specific_heat);
@@ -115,7 +116,7 @@ RC_GTEST_PROP(DesignNightLaws, twice_the_output_is_on_half_the_time_and_leaves_t
     for (int room = 0; room < static_cast<int>(house.rooms.size()); ++room)
         a_duct_house::add_outlet(house, a_duct_house::add_root(house, a_duct_house::six_inch, 0), room);
     Machine machine = planned_for(house, holding(0.05 * static_cast<double>(house.rooms.size())));
-    machine.output = units::Power(*rc::gen::inRange(1000, 5000) * static_cast<double>(house.rooms.size()));
+    machine.output = units::Power(*rc::gen::inRange(500, 1600) * static_cast<double>(house.rooms.size()));
     const auto loss = loads::house_heat_loss(house);
     const OperatingPoint point = running(house, machine);
     const DesignNight once = design_night(house, loss, machine, point);
