@@ -88,7 +88,7 @@ outlets = 7
 pipe = "5 in"
 reach = ["4 ft 1 in", "21 ft"]
 turns = "2 rounded"
-from = "trunk"
+from = 'trunk'
 [heater]
 kind = "heat pump"
 input = "80000 Btu/h"
