@@ -7,7 +7,7 @@
 # "rm -rf build" starts from nothing.
 #
 #   SILLFLOW_JOBS=1 tests/run.sh     compiles one file at a time (default: one per processor)
-#   SILLFLOW_FUZZ_RUNS=1000000       fuzzes for longer (default 300000 inputs each)
+#   SILLFLOW_FUZZ_RUNS=1000000       fuzzes for longer (default 300000 inputs each; NAME.options may set fewer)
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 exec </dev/null 2>&1

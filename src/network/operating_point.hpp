@@ -7,15 +7,13 @@
 // place come near, Newton with the real losses (network/coupled.hpp) comes there.
 //
 //     register, grille   by its face (ducts/terminal.hpp), or the usual drop at the plan's flow
-//     return not described   the usual drop of a grille and 0.08 in.wc/100 ft along its assumed length, at
-//     the
-//                        plan's flow (common practice)
+//     return             not described: the usual drop of a grille and 0.08 in.wc/100 ft along its assumed
+//                        length, at the plan's flow (common practice)
 //     door               flow = 0.607 x area x sqrt(2 x pressure / density) through undercut and transfer
 //                        opening (ducts/return_path.hpp); of a shut room without either a crack of 10 cm2
 //                        is left (estimate)
-//     leak               flow = coefficient x static pressure^exponent, over the walls of the ducts alike; of
-//     a
-//                        side without described ducts at its plenum
+//     leak               flow = coefficient x static pressure^exponent, over the walls of the ducts alike, or
+//                        at the plenum
 //     air                supply side at the temperature that output and flow give, return side at the house's
 //
 // Leaks, and the air behind a shut door that does not come back, leave the house's own pressure as it is: the
