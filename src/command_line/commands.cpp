@@ -115,10 +115,13 @@ int branch(const Options& options) {
 int trunk(const Options& options) {
     return with_sheet(options, [&](const Sheet& sheet) {
         const questions::TrunkAnswer answer = questions::answer_trunk(sheet.survey, options.outlet);
-        if (options.json)
+        if (options.json) {
             print(report::trunk_json(answer));
-        else
+        } else {
             print_page(report::trunk_page(answer, page_options(options)));
+            if (options.show_work)
+                print(report::steps_text(report::trunk_steps(answer, options.system), paper_of_output()));
+        }
         return questions::holds(answer.verdict) ? yes : no;
     });
 }

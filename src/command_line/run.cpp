@@ -84,9 +84,7 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
 
     CLI::App* trunk_app = app.add_subcommand(
         "trunk", "can ducts, blower and heater take another outlet, and what every other room gives up");
-    add_sheet(*trunk_app, options), add_printing(*trunk_app, options);
-    trunk_app->add_flag("--all-assumptions", options.all_assumptions,
-                        "also the assumptions that hardly matter");
+    add_sheet(*trunk_app, options), add_printing(*trunk_app, options), add_depth(*trunk_app, options);
     trunk_app->add_option("--outlet", options.outlet, "which supply outlet, where the sheet plans several")
         ->type_name("NAME");
     trunk_app->footer("example:\n    sillflow trunk house.toml");

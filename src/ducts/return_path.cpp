@@ -11,8 +11,7 @@
 namespace ducts {
 namespace {
 
-constexpr double discharge = 0.60733;  // 1.07 cfm per in2 and root Pa at 1.2041 kg/m3
-constexpr double at_rest = 1;          // velocity pressures lost as the air comes to rest
+constexpr double at_rest = 1;  // velocity pressures lost as the air comes to rest
 
 // Of an opening without loss.
 units::Velocity velocity_at(units::Pressure pressure, const loads::Air& air) {
@@ -31,11 +30,11 @@ units::Pressure jump_loss(const JumpDuct& jump, const Section& duct, units::Airf
 }  // namespace
 
 units::Airflow through_opening(units::Area area, units::Pressure pressure, const loads::Air& air) {
-    return discharge * (velocity_at(pressure, air) * area);
+    return discharge_coefficient * (velocity_at(pressure, air) * area);
 }
 
 units::Area opening_for(units::Airflow flow, units::Pressure pressure, const loads::Air& air) {
-    return flow / velocity_at(pressure, air) / discharge;
+    return flow / velocity_at(pressure, air) / discharge_coefficient;
 }
 
 units::Airflow through_transfer_grille(units::Area face, double free_share, units::Pressure pressure,

@@ -24,6 +24,7 @@
 namespace ducts {
 
 inline constexpr units::Pressure closed_door_limit{3.0};
+inline constexpr double discharge_coefficient = 0.60733;  // 1.07 cfm per in2 and root Pa at 1.2041 kg/m3
 
 units::Airflow through_opening(units::Area area, units::Pressure pressure, const loads::Air& air);
 units::Area opening_for(units::Airflow flow, units::Pressure pressure, const loads::Air& air);

@@ -147,6 +147,7 @@ BranchAnswer answer_branch(const house::Survey& survey, const std::string& outle
     answer.judged = judged_ducts(house, answer.sizing);
     answer.leftovers = leftover_ducts(house, answer.sizing, answer.judged);
     answer.way_back = way_back(house, answer.sizing);
+    answer.return_faces = return_faces(house, answer.sizing);
     answer.wrap = wrap_effect(house, answer.sizing);
     answer.in_summer = branch_in_summer(house, answer.sizing);
     const house::RoomId room = answer.sizing.setting.asked.room;

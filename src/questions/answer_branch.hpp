@@ -9,6 +9,7 @@
 #include "questions/branch_ducts.hpp"
 #include "questions/branch_passage.hpp"
 #include "questions/leftover_ducts.hpp"
+#include "questions/return_side.hpp"
 #include "questions/size_branch.hpp"
 #include "questions/sweating_branch.hpp"
 #include "questions/verdict.hpp"
@@ -35,10 +36,11 @@ struct BranchAnswer {
     Weighed weighed;
     Verdict verdict = Verdict::no;
     std::optional<AtHouseTemperature> cooler;
-    std::optional<BranchPassage> passage;     // where the sheet leads it through bays
-    std::vector<ducts::JudgedDuct> judged;    // the ducts whose shape the sheet gives
-    std::vector<LeftoverDuct> leftovers;      // old pipes much too wide, or leading nowhere
-    std::optional<WayBack> way_back;          // of the room's air past its closed door
+    std::optional<BranchPassage> passage;   // where the sheet leads it through bays
+    std::vector<ducts::JudgedDuct> judged;  // the ducts whose shape the sheet gives
+    std::vector<LeftoverDuct> leftovers;    // old pipes much too wide, or leading nowhere
+    std::optional<WayBack> way_back;        // of the room's air past its closed door
+    ReturnFaces return_faces;
     std::optional<WrapEffect> wrap;           // of bare new ducts in the cold
     std::optional<BranchInSummer> in_summer;  // its outside, where cooled air runs in it
     std::optional<units::Power> loss_before;  // of the room in the house as found, where it differs

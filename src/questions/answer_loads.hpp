@@ -9,28 +9,14 @@
 #include "ducts/blower.hpp"
 #include "house/build.hpp"
 #include "loads/heater.hpp"
-#include "loads/room_heat_gain.hpp"
 #include "loads/room_heat_loss.hpp"
 #include "loads/surface_temperature.hpp"
+#include "questions/house_gains.hpp"
 #include "questions/method_limits.hpp"
 #include "questions/verdict.hpp"
 #include "questions/weigh_assumptions.hpp"
 
 namespace questions {
-
-// The air a room needs at the plenum's temperature: at least so much, and more by what the way to it loses.
-struct RoomAir {
-    bool enough = true;  // false: the supply air is not warmer than the room, no flow would do
-    units::MassFlow flow;
-    units::Airflow airflow;  // at the plenum's temperature
-};
-
-// The air that cools a room while the coil is on all the time, as it leaves the coil.
-struct HouseGains {
-    loads::HouseHeatGain gain;
-    std::vector<RoomAir> air;  // for each room; none for one that gains nothing
-    RoomAir of_house;          // that cools all of it
-};
 
 // A room that is wanted warmer than the house, at the house's temperature; and what an electric heater would
 // add to the air it then needs to reach the wanted one.

@@ -222,6 +222,7 @@ void add_trials(TrunkAnswer& answer, const house::Survey& survey) {
     }
     answer.old_kept = old_kept(survey, setting);
     answer.door_shut = door_shut(setting);
+    answer.in_summer = trunk_in_summer(answer.both, answer.size);
 }
 
 }  // namespace

@@ -16,6 +16,7 @@
 #include "house/survey.hpp"
 #include "questions/both_houses.hpp"
 #include "questions/size_branch.hpp"
+#include "questions/trunk_in_summer.hpp"
 #include "questions/trunk_trials.hpp"
 #include "questions/try_outlet.hpp"
 #include "questions/verdict.hpp"
@@ -65,6 +66,7 @@ struct TrunkAnswer {
     std::vector<TapTrial> taps;
     std::optional<OldKept> old_kept;
     std::optional<DoorShut> door_shut;
+    std::optional<TrunkInSummer> in_summer;
     std::vector<ReadingBeside> readings;
 
     const house::House& house() const { return both.planned.house; }

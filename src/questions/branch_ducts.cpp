@@ -1,9 +1,5 @@
 #include "questions/branch_ducts.hpp"
 
-#include <algorithm>
-
-#include "ducts/return_path.hpp"
-
 namespace questions {
 
 ducts::DuctSystem planned_system(const BranchSizing& sizing) {
@@ -26,24 +22,6 @@ std::vector<ducts::JudgedDuct> judged_ducts(const house::House& house, const Bra
         ducts::judge_ducts(house, system.return_side, sizing.budget.rate, setting.return_air);
     judged.insert(judged.end(), back.begin(), back.end());
     return judged;
-}
-
-std::optional<WayBack> way_back(const house::House& house, const BranchSizing& sizing) {
-    const BranchSetting& setting = sizing.setting;
-    const house::RoomId room = setting.asked.room;
-    const bool has_return =
-        std::any_of(house.outlets.begin(), house.outlets.end(),
-                    [&](const house::Outlet& o) { return o.room == room && !house.is_supply(o); });
-    const auto& needs = sizing.choice().needs;
-    if (has_return || !needs || needs->flow <= units::MassFlow()) return std::nullopt;
-    // All its outlets blow at once, and what leaves is as warm as the room.
-    const loads::Air air = loads::air_at(setting.asked.inside, setting.supply.pressure);
-    constexpr double usual_free_share = 0.75;  // of a stamped grille's face; common practice
-    WayBack back;
-    back.flow = setting.outlets_in_room * (needs->flow / air.density);
-    back.opening = ducts::opening_for(back.flow, ducts::closed_door_limit, air);
-    back.grille = ducts::transfer_grille_for(back.flow, usual_free_share, air);
-    return back;
 }
 
 }  // namespace questions

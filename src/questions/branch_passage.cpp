@@ -34,6 +34,7 @@ BayPassage bay_passage(const house::House& house, const BranchSizing& sizing, in
     passage.empty_bay = routes::spare(empty, wanted);
     if (!passage.passes(sizing.chosen)) passage.move = routes::least_move(bay, wanted);
     passage.largest_pipe = routes::largest_that_passes(bay, ducts::stock_round_pipes(stock), wrap);
+    passage.largest_oval = routes::largest_that_passes(bay, ducts::stock_flat_ovals(stock), wrap);
     passage.largest_stack = routes::largest_that_passes(bay, ducts::stock_wall_stacks(stock), wrap);
     return passage;
 }

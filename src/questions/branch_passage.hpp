@@ -22,6 +22,7 @@ struct BayPassage {
     std::optional<routes::Move> move;   // that lets the chosen size pass, where it does not
     units::Length empty_bay;            // spare of the chosen size without any pipe
     std::optional<house::Round> largest_pipe;
+    std::optional<house::FlatOval> largest_oval;
     std::optional<house::Rectangular> largest_stack;
     bool passes(std::size_t trial) const { return routes::passes(spares[trial]); }
 };

@@ -69,6 +69,12 @@ int count_new_outlets(const house::House& house) {
         }));
 }
 
+bool plans_an_outlet(const house::Survey& survey) {
+    return std::any_of(survey.outlets.begin(), survey.outlets.end(), [](const house::SurveyOutlet& outlet) {
+        return outlet.state && outlet.state->value == house::State::added;
+    });
+}
+
 }  // namespace
 
 bool plans_a_change(const house::Survey& survey) {
@@ -84,7 +90,10 @@ CheckAnswer check_sheet(const house::Survey& survey, std::vector<house::Mistake>
     CheckAnswer answer;
     const bool read_well = from_reading.empty();
     answer.mistakes = std::move(from_reading);
-    house::Built planned = house::build(survey, {}, house::Stage::planned);
+    // What a question about the whole system assumes is told too, as soon as there is one to ask.
+    const house::Extent extent =
+        plans_an_outlet(survey) ? house::Extent::whole_system : house::Extent::branch;
+    house::Built planned = house::build(survey, {}, house::Stage::planned, extent);
     add_once(answer.mistakes, std::move(planned.mistakes), read_well);
     add_once(answer.mistakes, unknown_names(survey), read_well);
     answer.changes = plans_a_change(survey);

@@ -95,6 +95,8 @@ std::string largest_words(const BranchView& view, const questions::BayPassage& p
     if (passage.largest_pipe)
         largest.push_back(
             with_article(shape_text(house::Shape(*passage.largest_pipe), view.system) + " round pipe"));
+    if (passage.largest_oval)
+        largest.push_back(with_article(duct_words(house::Shape(*passage.largest_oval), view.system)));
     if (passage.largest_stack)
         largest.push_back(
             with_article(shape_text(house::Shape(*passage.largest_stack), view.system) + " stack"));

@@ -1,7 +1,5 @@
-// The ducts that are there, as the plan with the new branch uses them; and how the room's air gets back out.
+// The ducts that are there, as the plan with the new branch uses them.
 #include <fmt/format.h>
-
-#include <cmath>
 
 #include "report/branch_parts.hpp"
 #include "report/figures.hpp"
@@ -75,21 +73,6 @@ Note ducts_note(const BranchView& view) {
                                     ? "all that the sheet describes are of fair size for this plan"
                                     : "the others are of fair size for this plan");
     return note;
-}
-
-Note way_back_note(const BranchView& view) {
-    if (!view.answer.way_back) return {};
-    const questions::WayBack& back = *view.answer.way_back;
-    constexpr units::Length door{32 * units::unit::inch};  // a usual inside door
-    const units::Length step =
-        view.system == units::System::us ? units::unit::inch / 8 : 5 * units::unit::millimetre;
-    const units::Length gap = std::ceil(back.opening / door / step) * step;
-    return {"way back",
-            {fmt::format(
-                "with its door shut and no return in it, the {} must let {} out again at no more than {}: a "
-                "gap of {} under a door {} wide, or a pair of transfer grilles of {} each",
-                view.room(), figure(back.flow, view.system), figure(ducts::closed_door_limit, view.system),
-                figure(gap, view.system), figure(door, view.system), figure(back.grille, view.system))}};
 }
 
 }  // namespace report

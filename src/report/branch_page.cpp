@@ -133,6 +133,7 @@ Page branch_page(const questions::BranchAnswer& answer, PageOptions options) {
                                         bay_note(view),
                                         wrap_note(view),
                                         way_back_note(view),
+                                        return_note(view),
                                         close_fittings_note(view),
                                         summer_note(view),
                                         which_air(view),

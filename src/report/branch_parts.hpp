@@ -42,7 +42,8 @@ Note close_fittings_note(const BranchView& view);  // likewise; empty where they
 Note bay_note(const BranchView& view);             // branch_bay.cpp
 std::string blocked_sentence(const BranchView& view);
 Note ducts_note(const BranchView& view);             // branch_ducts.cpp
-Note way_back_note(const BranchView& view);          // likewise
+Note way_back_note(const BranchView& view);          // branch_return.cpp
+Note return_note(const BranchView& view);            // likewise
 Note wrap_note(const BranchView& view);              // branch_wrap.cpp
 std::string sweat_sentence(const BranchView& view);  // likewise, of a branch that is looked at in summer
 Note parts_to_buy(const BranchView& view);           // branch_purchase.cpp

@@ -97,11 +97,11 @@ std::vector<std::string> unnamed_parts(const BranchView& view, const std::vector
     return parts;
 }
 
-const house::Rectangular* stock_face(const house::Outlet& outlet, units::Area least) {
+const house::Rectangular* stock_face(const house::Outlet& outlet, ducts::Stock stock, units::Area least) {
     const bool in_floor =
         !outlet.mount || *outlet.mount == house::Mount::floor || *outlet.mount == house::Mount::toe_kick;
     for (const house::Rectangular& face :
-         in_floor ? ducts::stock_floor_registers() : ducts::stock_wall_registers())
+         in_floor ? ducts::stock_floor_registers(stock) : ducts::stock_wall_registers(stock))
         if (face.width * face.height >= least) return &face;
     return nullptr;
 }
@@ -112,7 +112,8 @@ Note parts_to_buy(const BranchView& view) {
     if (new_ducts(view).empty()) return {};
     const house::Outlet& outlet = view.answer.outlet;
     const units::Area least = ducts::section_of(view.choice().pipe).area;
-    const house::Rectangular* stock = outlet.face ? &*outlet.face : stock_face(outlet, least);
+    const house::Rectangular* stock =
+        outlet.face ? &*outlet.face : stock_face(outlet, view.sizing().setting.stock, least);
     const std::string face = stock ? shape_text(house::Shape(*stock), view.system) : "";
     const std::string mount(outlet.mount ? house::word(*outlet.mount) : house::word(house::Mount::floor));
     std::vector<std::string> bought;
@@ -122,9 +123,12 @@ Note parts_to_buy(const BranchView& view) {
     for (const Part& part : named) bought.push_back(part_words(part));
     for (std::string& part : unnamed_parts(view, named, face)) bought.push_back(std::move(part));
     bought.push_back(
-        stock ? fmt::format("{} {} register{}, 1", face, mount, outlet.face ? ", as in the sheet" : "")
-              : fmt::format("a {} register with a face of at least {} (larger than stock; or two), 1", mount,
-                            figure(least, view.system)));
+        stock
+            ? fmt::format("{} {} register{}, about {} of it open, 1", face, mount,
+                          outlet.face ? ", as in the sheet" : "",
+                          face_text(ducts::register_free_share * (stock->width * stock->height), view.system))
+            : fmt::format("a {} register with a face of at least {} (larger than stock; or two), 1", mount,
+                          figure(least, view.system)));
     std::string line;
     for (const std::string& part : bought) line += (line.empty() ? "" : " · ") + part;
     return {"to buy", {line}};

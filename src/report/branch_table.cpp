@@ -95,8 +95,12 @@ Table branch_table(const BranchView& view) {
     }
     if (const auto& passage = view.answer.passage) {
         table.columns.push_back({"room left in " + view.bay()->name, Align::left});
-        for (std::size_t i = 0; i < trials.size(); ++i)
-            table.rows[i].cells.push_back(passes_words(passage->spares[i], view.system));
+        for (std::size_t i = 0; i < trials.size(); ++i) {
+            // A size that another bay stops has no room there, whatever this one leaves it.
+            const bool stopped_elsewhere = !passage->passes(i) && routes::passes(passage->spares[i]);
+            table.rows[i].cells.push_back(stopped_elsewhere ? "stopped in another bay"
+                                                            : passes_words(passage->spares[i], view.system));
+        }
     }
     const bool recommends = view.sizing().to_size && questions::holds(view.answer.verdict);
     if (recommends) table.rows[view.sizing().chosen].recommended = true;

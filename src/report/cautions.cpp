@@ -12,7 +12,7 @@ bool burns_fuel(const house::Heater& heater) {
     return heater.kind == house::HeaterKind::furnace || heater.kind == house::HeaterKind::unknown;
 }
 
-std::string combustion_air(const house::Heater& heater) {
+std::string combustion_air(const house::Heater& heater, const std::vector<std::string>& draws) {
     const std::string& beside = heater.shares_space_with;
     if (!burns_fuel(heater) && beside.empty()) return {};
     std::string who = "a heater that burns fuel needs";
@@ -20,9 +20,10 @@ std::string combustion_air(const house::Heater& heater) {
     if (!beside.empty())
         who = (burns_fuel(heater) ? "the heater and the " : "the ") + beside +
               (burns_fuel(heater) ? " in its space need" : " beside the heater needs");
-    return "combustion air: " + who +
-           " air to burn; return air must not be drawn from that space. Have the draught checked after the "
-           "work";
+    const std::string pulled =
+        draws.empty() ? "" : ". " + capitalised(listed(draws)) + ": flue gas can follow";
+    return "combustion air: " + who + " air to burn; return air must not be drawn from that space" + pulled +
+           ". Have the draught checked after the work" + (draws.empty() ? "" : ", with all fans on");
 }
 
 bool adds_a_duct(const house::House& house) {
@@ -77,8 +78,13 @@ std::string structure(const house::House& house) {
     for (const house::Duct& duct : house.ducts) {
         if (duct.state != house::State::added || !duct.through) continue;
         const house::Bay& bay = house.bays[static_cast<std::size_t>(*duct.through)];
-        if (bay.framing != house::Framing::joists) continue;
         constexpr units::System system = units::System::us;  // codes speak in inches
+        if (bay.framing == house::Framing::studs) {
+            const routes::StudLimits limits = routes::stud_limits(bay.depth, true);
+            return text + "; as a rule, in a bearing stud " + figure(bay.depth, system) +
+                   " deep, no hole over " + figure(limits.hole, system) + " and no notch deeper than " +
+                   figure(limits.notch, system);
+        }
         const routes::JoistLimits limits = routes::joist_limits(bay.depth);
         return text + "; as a rule, in a sawn joist " + figure(bay.depth, system) + " deep, no hole over " +
                figure(limits.hole, system) + ", 2 in or more from each edge, and no notch deeper than " +
@@ -87,10 +93,16 @@ std::string structure(const house::House& house) {
     return text;
 }
 
-std::vector<std::string> cautions(const house::House& house) {
+std::vector<std::string> cautions(const house::House& house, const FlowingAir& air) {
     std::vector<std::string> list;
     if (adds_a_duct(house)) list.push_back(structure(house));
-    for (std::string caution : {combustion_air(house.heater), damp_return(house), old_materials(house)})
+    std::string plate;
+    if (!air.beyond_plate.empty())
+        plate = "nameplate: " + air.beyond_plate +
+                ". Beyond its plate a heater can overheat, trip or crack: have it measured and set right by "
+                "someone licensed";
+    for (std::string caution :
+         {combustion_air(house.heater, air.draws), plate, damp_return(house), old_materials(house)})
         if (!caution.empty()) list.push_back(std::move(caution));
     list.emplace_back(
         "local codes and licensed practice decide what may be built; this is a calculation, and no "

@@ -8,6 +8,12 @@
 
 namespace report {
 
-std::vector<std::string> cautions(const house::House& house);
+// What the air as it flows adds to them, as words; empty where nobody looked.
+struct FlowingAir {
+    std::vector<std::string> draws;  // "the exhaust fans draw 50 cfm": on a flue that shares the house's air
+    std::string beyond_plate;        // "temperature rise comes to 72 F, 35 to 65 is allowed"
+};
+
+std::vector<std::string> cautions(const house::House& house, const FlowingAir& air = {});
 
 }  // namespace report

@@ -29,11 +29,17 @@ std::string branch_can_be_asked(const questions::CheckAnswer& answer) {
                        answer.new_outlets);
 }
 
+std::string trunk_can_be_asked(const questions::CheckAnswer& answer) {
+    if (answer.new_outlets == 0) return "sillflow trunk: not yet, for the same reason";
+    return fmt::format("sillflow trunk{}: whether ducts, blower and heater can take it, and who gives up air",
+                       answer.new_outlets == 1 ? "" : " --outlet NAME");
+}
+
 Note what_to_ask(const questions::CheckAnswer& answer) {
     return {"ask it now",
             {std::string("sillflow loads: what heat every room loses") +
                  (answer.changes ? ", as planned and before the work" : ""),
-             branch_can_be_asked(answer)}};
+             branch_can_be_asked(answer), trunk_can_be_asked(answer)}};
 }
 
 std::string used_for(const house::Assumption& assumption) {

@@ -59,7 +59,7 @@ void add_path(std::vector<Step>& steps, const std::string& what, const ducts::Pa
                                   feet_or_metres(path.total(), system)));
 }
 
-// The chosen pipe with its carried airflow, as friction sees it.
+// A duct with its airflow, as friction sees it.
 struct Flowing {
     ducts::Section section;
     loads::Air air;
@@ -68,24 +68,36 @@ struct Flowing {
     units::Velocity speed() const { return airflow / section.area; }
 };
 
-Flowing flowing(const questions::BranchSizing& sizing, const house::House& house, house::DuctId outlet) {
-    const questions::BranchTrial& choice = sizing.choice();
-    const ducts::Supply& supply = sizing.setting.supply;
+Flowing flowing(const house::Duct& duct, const house::Shape& shape, units::Airflow airflow,
+                const loads::Air& air) {
     Flowing flow;
-    const house::Duct& end = *house.duct(outlet);
-    flow.section = ducts::section_of(choice.pipe, end.kind, end.stretch);
-    flow.air = loads::air_at(choice.needs ? choice.needs->arrival : supply.temperature, supply.pressure);
-    flow.airflow = choice.gives;
+    flow.section = ducts::section_of(shape, duct.kind, duct.stretch);
+    flow.air = air;
+    flow.airflow = airflow;
     flow.re = ducts::reynolds(flow.section, flow.airflow, flow.air);
     flow.f = ducts::friction_factor(flow.re, flow.section.roughness / flow.section.hydraulic_diameter);
     return flow;
+}
+
+// The chosen pipe with what it gives.
+Flowing chosen(const questions::BranchAnswer& answer) {
+    const questions::BranchTrial& choice = answer.sizing.choice();
+    const ducts::Supply& supply = answer.sizing.setting.supply;
+    return flowing(*answer.house.duct(answer.outlet.duct), choice.pipe, choice.gives,
+                   loads::air_at(choice.needs ? choice.needs->arrival : supply.temperature, supply.pressure));
+}
+
+Worked speed_of(const Flowing& flow, System system) {
+    const Worked airflow = in_sum(flow.airflow, system);
+    return (system == System::us ? airflow : airflow / given(1000, "1000")) /
+           in_sum(flow.section.area, system);
 }
 
 void add_friction_factor(std::vector<Step>& steps, const Flowing& flow, System system) {
     const units::Length D = flow.section.hydraulic_diameter;
     const Worked speed = in_sum(flow.speed(), system);
     const Worked per_viscosity = system == System::us ? given(60, "60") * speed : speed;
-    steps.push_back(plain_step("Reynolds number in the pipe", reynolds_method,
+    steps.push_back(plain_step("Reynolds number in it", reynolds_method,
                                in_sum(flow.air.density, system) * per_viscosity * in_sum(D, system) /
                                    in_sum(flow.air.viscosity, system),
                                flow.re, 0));
@@ -145,16 +157,34 @@ void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& 
 
 void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, System system) {
     if (answer.sizing.choice().gives.si() <= 0) return;
-    const Flowing flow = flowing(answer.sizing, answer.house, answer.outlet.duct);
+    const Flowing flow = chosen(answer);
     const std::string pipe = duct_words(answer.sizing.choice().pipe, system);
-    const Worked airflow = in_sum(flow.airflow, system);
-    const Worked cubic = system == System::us ? airflow : airflow / given(1000, "1000");
-    steps.push_back(step("speed of the air the " + pipe + " gives", speed_method,
-                         cubic / in_sum(flow.section.area, system), flow.speed(), system));
+    steps.push_back(step("speed of the air the " + pipe + " gives", speed_method, speed_of(flow, system),
+                         flow.speed(), system));
     add_friction_factor(steps, flow, system);
     steps.push_back(step("pressure lost by that air along the " + pipe, ducts::friction_method,
                          darcy_weisbach(flow, system), ducts::friction(flow.section, flow.airflow, flow.air),
                          system));
+}
+
+void add_judged(std::vector<Step>& steps, const questions::BranchAnswer& answer, System system) {
+    const questions::BranchSetting& setting = answer.sizing.setting;
+    for (const ducts::JudgedDuct& judged : answer.judged) {
+        if (judged.size() != ducts::Size::too_small) continue;
+        const house::Duct& duct = answer.house.ducts[static_cast<std::size_t>(judged.duct)];
+        const loads::Air& air =
+            duct.side == house::DuctSide::supply ? setting.supply_air : setting.return_air;
+        const Flowing flow = flowing(duct, *duct.shape, judged.flow / air.density, air);
+        if (judged.too_fast)
+            steps.push_back(step("speed in the " + duct.name, speed_method, speed_of(flow, system),
+                                 judged.velocity, system));
+        if (!judged.loses_too_much) continue;
+        add_friction_factor(steps, flow, system);
+        const Worked friction = darcy_weisbach(flow, system);
+        steps.push_back(step("pressure lost along the " + duct.name, ducts::friction_method,
+                             duct.loss_factor == 1 ? friction : printed_to(duct.loss_factor, 4) * friction,
+                             judged.friction, system));
+    }
 }
 
 }  // namespace report

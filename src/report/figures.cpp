@@ -65,6 +65,13 @@ std::string as_round_text(const house::Shape& shape, units::System system) {
                                                 : units::decimal(round / units::unit::millimetre, 0) + " mm");
 }
 
+std::string face_text(units::Area face, units::System system) {
+    const bool us = system == units::System::us;
+    const double square_inches = face / units::unit::square_inch, square_cm = face.si() * 1e4;
+    return unbroken(with_commas(units::decimal(us ? square_inches : std::round(square_cm / 10) * 10, 0)) +
+                    (us ? " in2" : " cm2"));
+}
+
 std::string duct_words(const house::Shape& shape, units::System system) {
     const bool round = std::holds_alternative<house::Round>(shape);
     const bool flat = std::holds_alternative<house::Rectangular>(shape);

@@ -40,6 +40,8 @@ std::string percent(double share);  // "62 %"
 std::string shape_text(const house::Shape& shape, units::System system);  // "6 in", "3-1/4 x 10 in"
 // The equivalent round (ducts/section.hpp), to a tenth of an inch: "6.0 in".
 std::string as_round_text(const house::Shape& shape, units::System system);
+// The face of a grille or filter, as the trade counts it: "58 in2", "370 cm2".
+std::string face_text(units::Area face, units::System system);
 std::string duct_words(const house::Shape& shape, units::System system);  // "6 in round pipe"
 std::string duct_words(const house::Shape& shape, house::DuctKind kind, units::System system);
 std::string heater_size(units::Power power);                    // "250 W", of an electric heater

@@ -143,6 +143,7 @@ Json bay_passage_of(const questions::BayPassage& passage, const questions::Branc
             {"passes", passage.passes(answer.sizing.chosen)},
             {"would_pass_after", move},
             {"largest_pipe", passage.largest_pipe ? shape_of(*passage.largest_pipe) : Json(nullptr)},
+            {"largest_oval", passage.largest_oval ? shape_of(*passage.largest_oval) : Json(nullptr)},
             {"largest_stack", passage.largest_stack ? shape_of(*passage.largest_stack) : Json(nullptr)}};
 }
 
@@ -177,9 +178,28 @@ Json judged_of(const questions::BranchAnswer& answer) {
 
 Json way_back_of(const std::optional<questions::WayBack>& back) {
     if (!back) return nullptr;
+    Json jump = nullptr;
+    if (back->jump)
+        jump = {{"grille", shape_of(house::Shape(back->jump->grille))},
+                {"duct", shape_of(house::Shape(back->jump->duct))}};
     return {{"flow_m3_s", si(back->flow)},
             {"opening_m2", si(back->opening)},
-            {"transfer_grille_m2", si(back->grille)}};
+            {"transfer_grille_m2", si(back->grille)},
+            {"jump_duct", jump}};
+}
+
+Json return_faces_of(const questions::BranchAnswer& answer) {
+    const questions::ReturnFaces& faces = answer.return_faces;
+    Json described = Json::array();
+    for (const questions::ReturnFace& face : faces.described)
+        described.push_back({{"outlet", answer.house.outlets[static_cast<std::size_t>(face.outlet)].name},
+                             {"flow_m3_s", si(face.flow)},
+                             {"face_speed_m_s", si(face.speed)},
+                             {"too_fast", face.too_fast()}});
+    return {{"flow_m3_s", si(faces.flow)},
+            {"grilles_m2", si(faces.grilles)},
+            {"filter_m2", si(faces.filter)},
+            {"described", described}};
 }
 
 Json branch_answer(const questions::BranchAnswer& answer) {
@@ -204,6 +224,7 @@ Json branch_answer(const questions::BranchAnswer& answer) {
             {"leftover_ducts", leftovers_of(answer)},
             {"in_summer", in_summer_of(answer)},
             {"way_back", way_back_of(answer.way_back)},
+            {"return_faces", return_faces_of(answer)},
             {"wrap", wrap_of(answer.wrap)},
             {"on_time", on_time_of<Json>(setting.on_time)},
             {"blower_m3_s", si(setting.moved / setting.return_air.density)},

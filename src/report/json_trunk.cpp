@@ -4,6 +4,7 @@
 #include "report/cautions.hpp"
 #include "report/json.hpp"
 #include "report/json_parts.hpp"
+#include "report/trunk_parts.hpp"
 
 namespace report {
 namespace {
@@ -110,6 +111,22 @@ struct KeyedFigure {
     }
 };
 
+Json in_summer_of(const questions::TrunkAnswer& answer) {
+    if (!answer.in_summer) return nullptr;
+    const questions::TrunkInSummer& summer = *answer.in_summer;
+    Json rooms = Json::array();
+    for (const questions::CooledRoom& room : summer.rooms)
+        rooms.push_back({{"room", answer.house().room(room.room).name},
+                         {"before_m3_s", si(room.before)},
+                         {"after_m3_s", si(room.after)},
+                         {"needs_m3_s", si(room.needs)}});
+    return {{"cooling_speed_known", summer.own_speed},
+            {"blower_m3_s", si(summer.blower)},
+            {"external_static_before_Pa", si(summer.external_static_before)},
+            {"external_static_Pa", si(summer.external_static)},
+            {"rooms", rooms}};
+}
+
 Json readings_of(const questions::TrunkAnswer& answer) {
     Json all = Json::array();
     for (const questions::ReadingBeside& beside : answer.readings)
@@ -147,6 +164,7 @@ Json answer_of(const questions::TrunkAnswer& answer) {
             {"other_taps", taps_of(answer)},
             {"old_outlet_kept", old_of(answer.old_kept)},
             {"door_shut", door_of(answer.door_shut)},
+            {"in_summer", in_summer_of(answer)},
             {"readings", readings_of(answer)}};
 }
 
@@ -162,7 +180,7 @@ std::string trunk_json(const questions::TrunkAnswer& answer) {
                      {"external_static_Pa", range_of<Json>(answer.range(external_static))},
                      {"blower_m3_s", range_of<Json>(answer.range(blower))}};
     json["assumptions"] = assumptions_of<Json>(answer.weighed, trunk_figures);
-    json["cautions"] = cautions(answer.house());
+    json["cautions"] = cautions(answer.house(), flowing_air({answer, units::System::si}));
     return text_of(json);
 }
 

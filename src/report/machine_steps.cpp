@@ -1,5 +1,3 @@
-#include <fmt/format.h>
-
 #include "loads/air.hpp"
 #include "report/room_words.hpp"
 #include "report/step_building.hpp"
@@ -90,13 +88,6 @@ void add_on_time(std::vector<Step>& steps, const MachineWork& work) {
                                work.on_time.wanted, 3));
 }
 
-std::string mass_text(units::MassFlow flow, units::System system) {
-    const CountingUnit counted_in = unit_of(flow, system);
-    return fmt::format("{} {}",
-                       with_commas(units::decimal(count(flow, system), system == units::System::us ? 0 : 4)),
-                       counted_in.name);
-}
-
 void add_supply(std::vector<Step>& steps, const MachineWork& work) {
     const units::System system = work.system;
     const loads::Air air =
@@ -115,6 +106,19 @@ void add_supply(std::vector<Step>& steps, const MachineWork& work) {
 }
 
 }  // namespace
+
+void add_airflow_by_rise(std::vector<Step>& steps, const MachineWork& work) {
+    if (work.blower.basis != ducts::AirflowBasis::temperature_rise) return;
+    const loads::Air air =
+        loads::air_at(work.house.site.winter_indoor, loads::site_pressure(work.house.site));
+    const Worked per_degree =
+        given(heat_per_airflow(work.system), work.system == units::System::us ? "60" : "0.001") *
+        in_sum(air.density, work.system) * in_sum(air.specific_heat, work.system);
+    steps.push_back(
+        step("airflow of the blower, by the temperature rise", ducts::airflow_from_rise,
+             in_sum(work.on_time.output, work.system) / (per_degree * in_sum(work.blower.rise, work.system)),
+             work.blower.airflow, work.system));
+}
 
 void add_machine(std::vector<Step>& steps, const MachineWork& work) {
     add_house_loss(steps, work);

@@ -1,5 +1,7 @@
 #include "report/step_building.hpp"
 
+#include <fmt/format.h>
+
 #include <cmath>
 
 namespace report {
@@ -14,6 +16,13 @@ Step finished_step(std::string what, const loads::Method& method, const Worked& 
 
 Step plain_step(std::string what, const loads::Method& method, const Worked& sum, double result, int digits) {
     return finished_step(std::move(what), method, sum, result, units::decimal(result, digits));
+}
+
+std::string mass_text(units::MassFlow flow, units::System system) {
+    const CountingUnit counted_in = unit_of(flow, system);
+    return fmt::format("{} {}",
+                       with_commas(units::decimal(count(flow, system), system == units::System::us ? 0 : 4)),
+                       counted_in.name);
 }
 
 Worked plus_all(const std::vector<Worked>& parts) {

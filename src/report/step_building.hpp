@@ -33,7 +33,8 @@ Worked in_sum(Q quantity, units::System system) {
 inline Worked in_sum(units::Temperature temperature, units::System system) {
     return printed(count(temperature, system), 2);
 }
-Worked plus_all(const std::vector<Worked>& parts);  // "0" of none
+std::string mass_text(units::MassFlow flow, units::System system);  // "4,520 lb/h"
+Worked plus_all(const std::vector<Worked>& parts);                  // "0" of none
 
 // The parts of the work, one file each.
 struct RoomWork {  // room_steps.cpp: a room's surfaces, its leakage, its sum
@@ -75,6 +76,8 @@ struct MachineWork {  // machine_steps.cpp: heat loss of the house, output, on-t
     units::System system;
 };
 void add_machine(std::vector<Step>& steps, const MachineWork& work);
+// The airflow the plan starts from, where only the heater's temperature rise tells of it.
+void add_airflow_by_rise(std::vector<Step>& steps, const MachineWork& work);
 
 void add_coldest_surface(std::vector<Step>& steps, const RoomWork& work, const loads::ColdestSurface& coldest,
                          const loads::RoomHeatLoss& room);  // warmth_steps.cpp
@@ -84,6 +87,10 @@ void add_as_the_house(std::vector<Step>& steps, const questions::HouseLoads& loa
 void add_need(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
 void add_friction_rate(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
 void add_carried(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+void add_judged(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
+void add_way_back(std::vector<Step>& steps, const questions::WayBack& back,
+                  units::System system);  // return_steps.cpp, with the next
+void add_return_faces(std::vector<Step>& steps, const questions::ReturnFaces& faces, units::System system);
 void add_reached(std::vector<Step>& steps, const questions::BranchAnswer& answer, units::System system);
 
 }  // namespace report

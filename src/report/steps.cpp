@@ -23,9 +23,14 @@ std::vector<Step> branch_steps(const questions::BranchAnswer& answer, units::Sys
     add_machine(steps,
                 {answer.house, setting.loss, setting.on_time, moving, setting.supply.temperature, system});
     add_need(steps, answer, system);
+    add_airflow_by_rise(steps, {answer.house, setting.loss, setting.on_time, setting.blower,
+                                setting.supply.temperature, system});
     add_friction_rate(steps, answer, system);
     add_carried(steps, answer, system);
     add_reached(steps, answer, system);
+    if (answer.sizing.budget.rate.si() > 0) add_judged(steps, answer, system);
+    if (answer.way_back) add_way_back(steps, *answer.way_back, system);
+    add_return_faces(steps, answer.return_faces, system);
     return steps;
 }
 
@@ -43,8 +48,10 @@ std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::Syste
         add_room(steps, work, planned.loss.rooms[i]);
         if (planned.coldest[i]) add_coldest_surface(steps, work, *planned.coldest[i], planned.loss.rooms[i]);
     }
-    add_machine(steps,
-                {planned.house, planned.loss, planned.on_time, planned.blower, planned.supply, system});
+    const MachineWork machine{planned.house,  planned.loss,   planned.on_time,
+                              planned.blower, planned.supply, system};
+    add_machine(steps, machine);
+    add_airflow_by_rise(steps, machine);
     for (std::size_t i = 0; i < planned.as_the_house.size(); ++i)
         if (told(i) && planned.as_the_house[i]) add_as_the_house(steps, planned, i, system);
     if (planned.gains) add_gains(steps, {planned.house, planned.loss.infiltration, *planned.gains, system});

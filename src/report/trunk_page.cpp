@@ -1,7 +1,6 @@
 #include <fmt/format.h>
 
 #include "report/assumed.hpp"
-#include "report/cautions.hpp"
 #include "report/figures.hpp"
 #include "report/pages.hpp"
 #include "report/trunk_parts.hpp"
@@ -79,12 +78,12 @@ Page trunk_page(const questions::TrunkAnswer& answer, PageOptions options) {
     const Note assumed = assumed_note(
         answer.weighed, [&](const questions::Weight& weight) { return effect_of(weight, view); },
         options.system, options.all_assumptions);
-    for (Note& note : std::vector<Note>{ducts_part(view), blower_part(view), heater_part(view),
-                                        held_by_dampers(view), taps_note(view), old_outlet_note(view),
-                                        door_note(view), readings_note(view), size_note(view),
-                                        range_note(view), how_it_was_solved(view), which_air(view), assumed})
+    for (Note& note : std::vector<Note>{
+             ducts_part(view), blower_part(view), heater_part(view), held_by_dampers(view), taps_note(view),
+             old_outlet_note(view), door_note(view), in_summer_note(view), readings_note(view),
+             size_note(view), range_note(view), how_it_was_solved(view), which_air(view), assumed})
         if (!note.lines.empty()) page.notes.push_back(std::move(note));
-    page.cautions = cautions(answer.house());
+    page.cautions = cautions(answer.house(), flowing_air(view));
     return page;
 }
 

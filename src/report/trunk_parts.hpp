@@ -2,8 +2,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "questions/answer_trunk.hpp"
+#include "report/cautions.hpp"
 #include "report/page.hpp"
 #include "units/write.hpp"
 
@@ -37,5 +39,8 @@ Note taps_note(const TrunkView& view);
 Note old_outlet_note(const TrunkView& view);
 Note door_note(const TrunkView& view);
 Note readings_note(const TrunkView& view);
+
+Note in_summer_note(const TrunkView& view);     // trunk_summer.cpp
+FlowingAir flowing_air(const TrunkView& view);  // trunk_cautions.cpp
 
 }  // namespace report

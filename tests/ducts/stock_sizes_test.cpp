@@ -65,12 +65,18 @@ TEST(StockSizes, filters_are_the_published_ones) {
     expect_same_faces(faces, "filter");
 }
 
-TEST(StockSizes, free_shares_are_shares) {
-    for (const FreeShare& share : free_shares()) {
-        EXPECT_LE(share.low, share.value) << share.what;
-        EXPECT_LE(share.value, share.high) << share.what;
-        EXPECT_LT(share.high, 1) << share.what;
+// Pressed flat a pipe keeps its girth, and so loses area: the more, the larger it was.
+TEST(StockSizes, ovals_keep_the_girth_of_their_pipe) {
+    double inches = 5;
+    for (const house::FlatOval& oval : stock_flat_ovals()) {
+        const house::Round pipe{inches * unit::inch};
+        EXPECT_NEAR(section_of(oval).perimeter / section_of(pipe).perimeter, 1, 1e-12);
+        EXPECT_LT(equivalent_round(oval), pipe.diameter);
+        EXPECT_EQ(oval.minor, 3.25 * unit::inch);
+        inches += 1;
     }
+    EXPECT_EQ(inches, 9);
+    EXPECT_TRUE(stock_flat_ovals(Stock::metric).empty());
 }
 
 TEST(StockSizes, faces_and_stacks_are_the_published_ones) {
@@ -85,6 +91,8 @@ TEST(StockSizes, stacks_rise_in_what_they_carry_and_faces_in_area) {
     EXPECT_TRUE(rise(stock_wall_stacks(), carries_less));
     EXPECT_TRUE(rise(stock_floor_registers(), has_less_area));
     EXPECT_TRUE(rise(stock_wall_registers(), has_less_area));
+    EXPECT_TRUE(rise(stock_floor_registers(Stock::metric), has_less_area));
+    EXPECT_TRUE(rise(stock_wall_registers(Stock::metric), has_less_area));
     EXPECT_TRUE(rise(stock_trunks(), has_less_area));
     EXPECT_TRUE(rise(stock_return_grilles(), has_less_area));
 }

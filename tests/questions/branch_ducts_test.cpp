@@ -2,11 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-
 #include "questions/answer_branch.hpp"
 #include "questions/sheets.hpp"
-#include "units/unit.hpp"
 
 namespace {
 
@@ -33,18 +30,6 @@ TEST(BranchDucts, a_new_duct_that_is_sized_here_is_not_judged) {
     const auto answer = answer_branch(sheets::survey(sheets::bath()));
     for (const ducts::JudgedDuct& judged : answer.judged)
         EXPECT_NE(answer.house.ducts[static_cast<std::size_t>(judged.duct)].name, "new run");
-}
-
-TEST(WayBack, is_as_large_as_the_air_the_room_needs_asks_for) {
-    const auto answer = answer_branch(sheets::survey(sheets::bath()));
-    ASSERT_TRUE(answer.way_back);
-    // 1.07 cfm per in2 and root Pa, at 3 Pa: building-science research report on transfer grilles (read).
-    const double cfm = answer.way_back->flow / units::unit::cfm;
-    EXPECT_NEAR(answer.way_back->opening / units::unit::square_inch, cfm / (1.07 * std::sqrt(3.0)),
-                0.03 * cfm);
-    // A pair of grilles three quarters open, (2 C + 1) velocity pressures over the face: 0.92 of a plain
-    // hole.
-    EXPECT_NEAR(answer.way_back->grille / answer.way_back->opening, 0.92, 0.02);
 }
 
 }  // namespace

@@ -46,6 +46,16 @@ TEST(Steps, of_every_branch_can_be_done_again_by_hand) {
         }
 }
 
+TEST(Steps, of_every_whole_system_can_be_done_again_by_hand) {
+    for (const NamedSheet& house : sheets())
+        for (const System system : {System::us, System::si}) {
+            const auto steps = report::trunk_steps(trunk_of(house.sheet), system);
+            EXPECT_GT(steps.size(), 12u) << house.name;
+            expect_done_again(steps, house.name);
+            expect_narrow(steps, house.name);
+        }
+}
+
 TEST(Steps, of_every_house_can_be_done_again_by_hand) {
     for (const NamedSheet& house : sheets())
         for (const System system : {System::us, System::si}) {
