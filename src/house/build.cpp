@@ -32,6 +32,7 @@ Built build(const Survey& survey, const Defaults& defaults, Stage stage, Extent 
     build_other_rooms(work);
     build_machine(work);
     build_bays(work);
+    build_plans(work);
     build_ducts(work);
     build_spaces(work);
     build_ventilation(work);

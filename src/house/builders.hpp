@@ -71,12 +71,23 @@ void add_face(Work& work, const SurveyRoom& written, Room& room, const Face& fac
 DefaultId usual_wall(const Work& work);  // of unknown make, by the year the house was built
 void build_ceiling_and_floor(Work& work, const SurveyRoom& written, Room& room);
 units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, const Face& face);
+std::string window_name(const SurveyWindow& window);
+// How far the end that a wall is measured from moves outwards by this stage.
+units::Length moved_along(const Work& work, const SurveyRoom& written, WallSide side);
+void fit_inside_doors(Work& work, const SurveyRoom& written, const Room& room);
 void build_listed_surfaces(Work& work, const SurveyRoom& written, Room& room);
 units::Area listed_area(const Room& room, const SurveySurface& surface);  // 0 where the sheet does not tell
 SurfaceKind kind_of(const SurveySurface& surface);
 // Of the room's ceilings or floors, those that a list describes: its own, or that of the room beyond.
 units::Area listed_flat(const Work& work, const SurveyRoom& written, SurfaceKind kind);
 void build_partitions(Work& work);
+
+// room_plans.cpp: the plan of each room, after all rooms. fixtures.cpp: what stands on its floor.
+// joists_under.cpp: floors of joists by their storey, and what of one lies under a room.
+void build_plans(Work& work);
+std::vector<Fixture> build_fixtures(Work& work, const SurveyRoom& written, const Room& room);
+void blame_misplaced_floors(Work& work);
+std::optional<JoistFloor> floor_under(const Work& work, const SurveyRoom& written, const Room& room);
 
 // ground.cpp: what lies in the ground or on it, and how cold it is.
 units::Temperature ground_temperature(Work& work, const std::string& used_for);
@@ -95,6 +106,7 @@ void build_machine(Work& work);
 void build_ducts(Work& work);
 void build_bays(Work& work);                                           // framing.cpp
 void build_bay_pipes(Work& work, const SurveyBay& written, Bay& bay);  // bay_pipes.cpp
+inline bool runs_west_east(WallSide side) { return side == WallSide::north || side == WallSide::south; }
 inline bool is_first_side(WallSide side) { return side == WallSide::west || side == WallSide::south; }
 void build_outlets(Work& work);
 

@@ -31,6 +31,7 @@ inline constexpr LengthRange joist_thickness{0.5 * units::unit::inch, 1 * units:
 inline constexpr LengthRange joist_depth{1 * units::unit::inch, 4 * units::unit::foot};
 inline constexpr LengthRange clearance_to_pipe{0 * units::unit::foot, 1 * units::unit::foot};
 inline constexpr std::size_t most_pipes_in_a_bay = 40;
+inline constexpr int most_joists_in_a_floor = 200;
 
 // Blames a length out of its range, and says whether it is within.
 bool within(Ledger& ledger, Place place, units::Length length, const LengthRange& range,

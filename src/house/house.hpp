@@ -14,6 +14,7 @@
 #include "house/bay.hpp"
 #include "house/ids.hpp"
 #include "house/place.hpp"
+#include "house/plan.hpp"
 #include "house/reading.hpp"
 #include "house/shape.hpp"
 #include "house/survey.hpp"
@@ -88,6 +89,7 @@ struct Room {
     RoomUse use = RoomUse::other;
     bool altered = false;  // the work changes its walls, windows, ceiling or floor
     std::vector<Surface> surfaces;
+    std::optional<Plan> plan = {};  // empty of a room without a size, or whose walls are in a list
     units::Area floor_area() const { return stated_floor + width * depth; }
 };
 

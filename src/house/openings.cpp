@@ -5,13 +5,18 @@
 #include "units/write.hpp"
 
 namespace house {
-namespace {
 
 std::string window_name(const SurveyWindow& window) {
     return window.name      ? window.name->value
            : window.surface ? window.surface->value + " window"
                             : std::string(window.wall ? word(window.wall->value) : "") + " window";
 }
+
+units::Length moved_along(const Work& work, const SurveyRoom& written, WallSide side) {
+    return growth(work, written, runs_west_east(side) ? WallSide::west : WallSide::south);
+}
+
+namespace {
 
 std::string in_words(units::Length length) { return units::write(length, units::System::us).text(); }
 
@@ -60,13 +65,6 @@ template <class Thing>
 bool is_in(const Thing& opening, const Face& face) {
     if (face.listed) return opening.surface && name_of(*face.listed) == opening.surface->value;
     return opening.wall && face.side == opening.wall->value;
-}
-
-// Sides run from their west or south end.
-units::Length moved(const Work& work, const SurveyRoom& written, const Face& face) {
-    if (!face.side) return {};
-    const bool west_east = *face.side == WallSide::north || *face.side == WallSide::south;
-    return growth(work, written, west_east ? WallSide::west : WallSide::south);
 }
 
 void blame_overlapping_windows(Work& work, const SurveyRoom& written, const Room& room, const Face& face) {
@@ -149,7 +147,7 @@ units::Area build_door(Work& work, const SurveyDoor& door, Room& room, const Fac
 }  // namespace
 
 units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, const Face& face) {
-    const units::Length shift = moved(work, written, face);
+    const units::Length shift = face.side ? moved_along(work, written, *face.side) : units::Length();
     units::Area open;
     for (const SurveyWindow& window : written.windows)
         if (is_in(window, face)) open += build_window(work, window, room, face, shift);
@@ -157,6 +155,19 @@ units::Area build_openings(Work& work, const SurveyRoom& written, Room& room, co
         if (is_in(door, face)) open += build_door(work, door, room, face, shift);
     blame_overlapping_windows(work, written, room, face);
     return open;
+}
+
+void fit_inside_doors(Work& work, const SurveyRoom& written, const Room& room) {
+    for (const SurveyDoor& door : written.doors) {
+        if (!door.wall || !door.centre || !door.width) continue;
+        const WallSide side = door.wall->value;
+        if (!lies_inside(work.survey, written, side)) continue;  // fitted with its wall
+        Face face;
+        face.side = side;
+        face.length = wall_length(room, side);
+        fits(work, room, face, *door.centre,
+             {std::string(word(side)) + " door", door.width->value, moved_along(work, written, side)});
+    }
 }
 
 }  // namespace house

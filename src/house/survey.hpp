@@ -14,6 +14,7 @@
 #include "house/place.hpp"
 #include "house/shape.hpp"
 #include "house/survey_machine.hpp"
+#include "house/survey_plan.hpp"
 #include "house/survey_reading.hpp"
 #include "house/words.hpp"
 #include "units/quantity.hpp"
@@ -124,6 +125,7 @@ struct SurveyDoor {
     Maybe<units::Transmittance> u;
     Maybe<units::Length> undercut;  // of an inside door
     Maybe<bool> shut;               // at night, as a rule
+    Maybe<SurveySwing> swings;
 };
 
 struct SurveyRoom {
@@ -140,6 +142,7 @@ struct SurveyRoom {
     std::vector<SurveySurface> surfaces;
     std::vector<SurveyWindow> windows;
     std::vector<SurveyDoor> doors;
+    std::vector<SurveyFixture> fixtures;
     std::vector<SurveyFan> exhaust_fans;
     Maybe<Two> transfer;                    // face of an opening or a grille through to the rest of the house
     Maybe<units::Area> transfer_free_area;  // of that face
@@ -210,6 +213,9 @@ struct SurveyFloor {
     Maybe<units::Length> spacing;  // centre to centre
     Maybe<Two> joist;              // thickness, depth
     std::vector<SurveySister> sisters;
+    Maybe<int> under;  // a storey
+    Maybe<JoistsRun> joists_run;
+    Maybe<units::Length> first;  // the first joist's centre, from the inside of the west or south wall
 };
 
 struct SurveyBayPipe {

@@ -65,6 +65,30 @@ constexpr Word<LeakageClass> leakage_classes[] = {{"tight", LeakageClass::tight}
                                                   {"leaky", LeakageClass::leaky},
                                                   {"very leaky", LeakageClass::very_leaky}};
 constexpr Word<FanRuns> fan_runs[] = {{"always", FanRuns::always}, {"at times", FanRuns::at_times}};
+constexpr Word<FixtureKind> fixture_kinds[] = {{"tub", FixtureKind::tub},
+                                               {"shower", FixtureKind::shower},
+                                               {"toilet", FixtureKind::toilet},
+                                               {"basin", FixtureKind::basin},
+                                               {"vanity", FixtureKind::vanity},
+                                               {"radiator", FixtureKind::radiator},
+                                               {"kitchen cabinet", FixtureKind::kitchen_cabinet},
+                                               {"stove", FixtureKind::stove},
+                                               {"refrigerator", FixtureKind::refrigerator},
+                                               {"washer", FixtureKind::washer},
+                                               {"bed", FixtureKind::bed},
+                                               {"sofa", FixtureKind::sofa},
+                                               {"chair", FixtureKind::chair},
+                                               {"table", FixtureKind::table},
+                                               {"desk", FixtureKind::desk},
+                                               {"wardrobe", FixtureKind::wardrobe},
+                                               {"shelves", FixtureKind::shelves},
+                                               {"other", FixtureKind::other}};
+constexpr Word<JoistsRun> joists_runs[] = {{"north-south", JoistsRun::north_south},
+                                           {"east-west", JoistsRun::east_west}};
+constexpr Word<DoorHanging> door_hangings[] = {{"in", DoorHanging::in},
+                                               {"out", DoorHanging::out},
+                                               {"slides", DoorHanging::slides},
+                                               {"none", DoorHanging::none}};
 
 }  // namespace
 
@@ -143,6 +167,18 @@ std::span<const Word<RoomUse>> words<RoomUse>() {
 template <>
 std::span<const Word<FanRuns>> words<FanRuns>() {
     return fan_runs;
+}
+template <>
+std::span<const Word<FixtureKind>> words<FixtureKind>() {
+    return fixture_kinds;
+}
+template <>
+std::span<const Word<JoistsRun>> words<JoistsRun>() {
+    return joists_runs;
+}
+template <>
+std::span<const Word<DoorHanging>> words<DoorHanging>() {
+    return door_hangings;
 }
 
 }  // namespace house

@@ -33,6 +33,30 @@ enum class Mount { floor, low_wall, toe_kick, high_wall, ceiling };
 enum class Space { outdoors, heated_rooms, attic, basement, crawl, garage, porch, ground };
 // Of what kind a surface of a room is; a sheet lists only walls, slopes, ceilings and floors.
 enum class SurfaceKind { wall, slope, ceiling, floor, window, door, partition };
+// What stands on a room's floor, or hangs so low that no register goes there.
+enum class FixtureKind {
+    tub,
+    shower,
+    toilet,
+    basin,
+    vanity,
+    radiator,
+    kitchen_cabinet,
+    stove,
+    refrigerator,
+    washer,
+    bed,
+    sofa,
+    chair,
+    table,
+    desk,
+    wardrobe,
+    shelves,
+    other
+};
+enum class JoistsRun { north_south, east_west };
+// How a door opens: into the room it is written in, out of it, along its wall; or there is no leaf.
+enum class DoorHanging { in, out, slides, none };
 enum class Framing { joists, studs };  // what stands at the sides of a bay
 enum class RoomUse { kitchen, living, bedroom, bath, other };
 // Where people sit, cook and leave the lamps on.
@@ -90,6 +114,12 @@ std::span<const Word<RoomUse>> words<RoomUse>();
 
 template <>
 std::span<const Word<FanRuns>> words<FanRuns>();
+template <>
+std::span<const Word<FixtureKind>> words<FixtureKind>();
+template <>
+std::span<const Word<JoistsRun>> words<JoistsRun>();
+template <>
+std::span<const Word<DoorHanging>> words<DoorHanging>();
 
 // The sheet's spelling of a value: "low wall".
 template <class E>

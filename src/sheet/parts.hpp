@@ -24,6 +24,13 @@ house::Maybe<units::Length> read_growth(TableReader& table);
 // What a wall faces: one thing.
 house::Maybe<std::string> read_faces(TableReader& table);
 
+// What stands on a room's floor; how a door opens: "in, hinged west"; the storey a floor of joists lies
+// under: "storey 2".
+void read_fixtures(TableReader& room, house::SurveyRoom& into);
+house::Maybe<house::SurveySwing> read_swing(TableReader& door);
+house::Maybe<int> read_under(TableReader& floor);
+inline constexpr WholeRange storeys{1, 4};
+
 // "half" or "30 deg": degrees from open.
 house::Maybe<double> read_damper(TableReader& table);
 // "3 square" or "2 rounded".

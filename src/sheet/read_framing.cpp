@@ -1,6 +1,7 @@
 // Floors of joists, and the bays between joists or studs that a duct may pass.
 #include <fmt/format.h>
 
+#include "house/framing_ranges.hpp"
 #include "sheet/parts.hpp"
 
 namespace sheet {
@@ -8,7 +9,7 @@ namespace {
 
 constexpr std::string_view sister_sample = "{ joist = 3, side = \"east\", add = \"1-1/2 in\" }";
 constexpr std::string_view pipe_sample = "{ outside = \"3-1/2 in\", from_west = \"1 in\", top = \"2 in\" }";
-constexpr WholeRange joists_in_a_floor{1, 200};
+constexpr WholeRange joists_in_a_floor{1, house::most_joists_in_a_floor};
 
 // Each part of a list is a table in braces; reads them one by one.
 template <class Thing, class ReadOne>
@@ -96,6 +97,9 @@ house::SurveyFloor read_floor(TableReader& table) {
     house::SurveyFloor floor;
     floor.place = table.place();
     floor.name = table.text("name", "\"upstairs floor\"");
+    floor.under = read_under(table);
+    floor.joists_run = table.one_of<house::JoistsRun>("joists_run");
+    floor.first = table.quantity("first", distance);
     floor.spacing = table.quantity("spacing", extent);
     floor.joist = table.two("joist", thickness);
     read_each(table, "sisters", sister_sample, floor.sisters, read_sister);

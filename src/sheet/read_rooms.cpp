@@ -8,8 +8,6 @@
 namespace sheet {
 namespace {
 
-constexpr WholeRange storeys{1, 4};
-
 std::optional<house::SurveyHorizontal> read_horizontal(TableReader& room, std::string_view word) {
     const Node* node = room.table(word, "{ space = \"attic\" }");
     if (node == nullptr) return std::nullopt;
@@ -102,6 +100,7 @@ house::SurveyDoor read_door(TableReader& table, const house::SurveyRoom& room) {
     door.u = table.quantity("u", transmittance);
     door.undercut = table.quantity("undercut", gap);
     door.shut = table.yes_or_no("shut");
+    door.swings = read_swing(table);
     table.finish();
     return door;
 }
@@ -146,6 +145,7 @@ house::SurveyRoom read_room(TableReader& table) {
         TableReader door(*doors[i], in_room("door", *doors[i], i, table), table.mistakes(), &table);
         room.doors.push_back(read_door(door, room));
     }
+    read_fixtures(table, room);
     const auto fans = table.tables("exhaust_fan", "[[room.exhaust_fan]]");
     for (std::size_t i = 0; i < fans.size(); ++i) {
         TableReader fan(*fans[i], in_room("exhaust fan", *fans[i], i, table), table.mistakes(), &table);

@@ -96,6 +96,7 @@ void check(const house::SurveyWindow& w) {
     check_all(w.place, w.name, w.glass, w.becomes, w.centre, w.sill, w.size, w.u);
 }
 void check(const house::SurveyDoor& d) { check_all(d.place, d.centre, d.width, d.height, d.u); }
+void check(const house::SurveyFixture& f) { check_all(f.place, f.name, f.corner, f.size); }
 void check(const house::SurveyRoom& r) {
     check_all(r.place, r.name, r.storey, r.corner, r.size, r.ceiling, r.winter_indoor);
     if (r.above) check(*r.above);
@@ -103,6 +104,7 @@ void check(const house::SurveyRoom& r) {
     for (const auto& wall : r.walls) check(wall);
     for (const auto& window : r.windows) check(window);
     for (const auto& door : r.doors) check(door);
+    for (const auto& fixture : r.fixtures) check(fixture);
 }
 void check(const house::SurveyOtherRooms& r) {
     check_all(r.place, r.floor_area, r.heat_loss, r.outlets, r.pipe, r.reach, r.turns);
@@ -134,6 +136,8 @@ void check(const house::Survey& survey) {
     for (const auto& device : survey.devices) check(device);
     for (const auto& duct : survey.ducts) check(duct);
     for (const auto& outlet : survey.outlets) check(outlet);
+    for (const auto& floor : survey.floors)
+        check_all(floor.place, floor.name, floor.under, floor.spacing, floor.joist, floor.first);
 }
 
 }  // namespace

@@ -86,6 +86,45 @@ inline house::SurveyWindow& add_window(house::SurveyRoom& to, int line, house::W
     return to.windows.back();
 }
 
+inline house::SurveyDoor& add_door(house::SurveyRoom& to, int line, house::WallSide side,
+                                   units::Length width) {
+    house::SurveyDoor door;
+    door.place = on_line(line);
+    door.wall = at(line, side);
+    door.width = at(line + 1, width);
+    to.doors.push_back(door);
+    return to.doors.back();
+}
+
+inline house::SurveyFixture& add_fixture(house::SurveyRoom& to, int line, house::FixtureKind kind,
+                                         house::Two corner, house::Two size) {
+    house::SurveyFixture fixture;
+    fixture.place = on_line(line);
+    fixture.kind = at(line, kind);
+    fixture.corner = at(line + 1, corner);
+    fixture.size = at(line + 2, size);
+    to.fixtures.push_back(fixture);
+    return to.fixtures.back();
+}
+
+// Joists of 0.05 x 0.2 m at 0.4 m under the first storey, the first at 0.2 m.
+inline house::SurveyFloor& add_floor(house::Survey& to, house::JoistsRun run) {
+    const int line = 800 + 10 * static_cast<int>(to.floors.size());
+    house::SurveyFloor floor;
+    floor.place = on_line(line);
+    floor.under = at(line + 1, 1);
+    floor.joists_run = at(line + 2, run);
+    floor.first = at(line + 3, m(0.2));
+    floor.spacing = at(line + 4, m(0.4));
+    floor.joist = at(line + 5, house::Two{m(0.05), m(0.2)});
+    to.floors.push_back(floor);
+    return to.floors.back();
+}
+inline void add_sister(house::SurveyFloor& to, int joist, house::WallSide side, units::Length add) {
+    to.sisters.push_back(
+        {at(to.place.line + 6, joist), at(to.place.line + 6, side), at(to.place.line + 6, add)});
+}
+
 // From the plenum (or to the blower), 5 m long, a pipe of 6 in, with one fitting.
 inline house::SurveyDuct& add_duct(house::Survey& to, const char* name, const char* other_end = nullptr,
                                    house::DuctSide side = house::DuctSide::supply) {

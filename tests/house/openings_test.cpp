@@ -17,15 +17,6 @@ house::Survey cold_wall() {
     return survey;
 }
 
-house::SurveyDoor& add_door(house::SurveyRoom& to, int line, WallSide side, units::Length width) {
-    house::SurveyDoor door;
-    door.place = on_line(line);
-    door.wall = at(line, side);
-    door.width = at(line + 1, width);
-    to.doors.push_back(door);
-    return to.doors.back();
-}
-
 TEST(Openings, a_wall_is_net_of_its_windows_and_doors) {
     house::Survey survey = one_room();
     add_wall(survey.rooms[0], 110, WallSide::north, "outdoors");

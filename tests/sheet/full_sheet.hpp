@@ -79,6 +79,12 @@ height = "6 ft 6 in"
 u = "0.4 Btu/h.ft2.F"
 undercut = "5/8 in"
 shut = true
+swings = "in, hinged south"
+[[room.fixture]]
+name = "claw-foot tub"
+kind = "tub"
+corner = ["1 ft 11 in", "2 ft 11 in"]
+size = ["2 ft 5 in", "4 ft 7 in"]
 [[room]]
 name = "landing"
 [other_rooms]
@@ -157,6 +163,22 @@ state = "found"
 place = { wall = "south", centre = "1 ft 7 in" }
 [[outlet]]
 place = { point = ["1 ft 8 in", "1 ft 9 in"] }
+[[floor]]
+name = "ground floor"
+under = "storey 1"
+joists_run = "east-west"
+first = "8-1/2 in"
+spacing = "16-1/4 in"
+joist = ["1-3/4 in", "9-1/4 in"]
+sisters = [{ joist = 3, side = "north", add = "1-5/8 in" }]
+[[bay]]
+name = "drain bay"
+framing = "joists"
+clear = ["14-1/8 in", "9-3/8 in"]
+floor = "ground floor of joists"
+between = [2, 3]
+clearance = "3/8 in"
+pipes = [{ name = "3 in drain", outside = "3-15/16 in", from_west = "1-1/8 in", top = ["2-1/8 in", "2-3/8 in"] }, { size = "2 in PVC", bottom = "1-3/8 in", across = true }]
 [[reading]]
 what = "bag"
 at = "register as read"

@@ -15,7 +15,7 @@ TEST(Read, TheWayOutOfARoom) {
     expect_quantity(room.transfer_free_area, 44 * square_inch, "\"44 in2\"");
     ASSERT_EQ(room.doors.size(), 1u);
     expect_quantity(room.doors[0].undercut, 0.625 * inch, "\"5/8 in\"");
-    expect_given(room.doors[0].shut, true, "true\n[[room]]");
+    expect_given(room.doors[0].shut, true, "true\nswings");
 }
 
 TEST(Read, TheBlowersKindAndHowTheDuctsLeak) {
