@@ -20,7 +20,7 @@ constexpr std::array patterns{
     OutletPattern{"baseboard outlet, up the wall, straight blades", low_wall, up, 4.0, core, straight,
                   "read"},
     OutletPattern{"baseboard outlet, up the wall, blades spread wide", low_wall, up, 2.0, core, wide, "read"},
-    OutletPattern{"toe-kick grille, out over the floor", toe_kick, across, 4.5, free, straight,
+    OutletPattern{"toe kick grille, out over the floor", toe_kick, across, 4.5, free, straight,
                   "estimate: as a low wall grille"},
     OutletPattern{"high wall grille, straight blades", high_wall, across, 5.7, free, straight, "read"},
     OutletPattern{"high wall grille, blades spread wide", high_wall, across, 4.2, free, wide, "read"},

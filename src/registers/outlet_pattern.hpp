@@ -4,8 +4,8 @@
 // (read; the maker's figures are better). A K "up the wall" or "along the ceiling" has the surface's help in
 // it already: it is never raised by the root of 2 again. The spread is that of the jet as a whole: 22 degrees
 // straight (20 to 24, ibid., read), 60 degrees of blades turned out by 45 (older editions of the chapter,
-// memory). Accuracy: K +-20 % (estimate), of blades spread wide the weakest, as the law of the jet is that of
-// a cone.
+// memory). Of a grille the free area is about 0.8 of the core, of a thin linear one 0.5 (ibid., read).
+// Accuracy: K +-20 % (estimate), of blades spread wide the weakest, as the law of the jet is that of a cone.
 #pragma once
 
 #include <span>
