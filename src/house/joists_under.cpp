@@ -13,7 +13,7 @@ namespace house {
 namespace {
 
 std::string the_floor(const SurveyFloor& floor) {
-    return floor.name ? "the floor " + floor.name->value : std::string("this floor");
+    return floor.name ? "the " + floor.name->value : std::string("this floor");
 }
 
 void blame_storey(Work& work, const SurveyFloor& floor) {
@@ -30,7 +30,7 @@ void blame_second_under_a_storey(Work& work, std::size_t index) {
             work.ledger.blame(
                 Mistake{"two floors lie under storey " + std::to_string(floors[index].under->value),
                         {},
-                        "keep `under` in the one whose joists run there",
+                        "leave under out of one of them",
                         floors[index].under->place,
                         floors[i].under->place});
             return;
@@ -53,8 +53,7 @@ void blame_missing_joists(Work& work, const SurveyFloor& floor) {
 
 void blame_first(Work& work, const SurveyFloor& floor) {
     constexpr units::Length tape{0.003};
-    work.ledger.required(floor.joists_run, floor.place,
-                         "which way the joists of " + the_floor(floor) + " run",
+    work.ledger.required(floor.joists_run, floor.place, "the direction of the joists of " + the_floor(floor),
                          "joists_run = \"north-south\", or \"east-west\"");
     blame_missing_joists(work, floor);
     if (!floor.spacing || !joist_spacing.holds(floor.spacing->value)) return;
@@ -144,7 +143,7 @@ void blame_misplaced_floors(Work& work) {
             blame_storey(work, floor);
             blame_second_under_a_storey(work, i);
         } else if (floor.first || floor.joists_run) {
-            work.ledger.blame_missing(floor.place, "which storey " + the_floor(floor) + " lies under",
+            work.ledger.blame_missing(floor.place, "the storey that " + the_floor(floor) + " lies under",
                                       "under = \"storey 2\"");
         }
     }

@@ -115,7 +115,7 @@ Plan plan_of(Work& work, const SurveyRoom& written, const Room& room) {
 void blame_fixtures_without_a_plan(Work& work, const SurveyRoom& written, const Room& room) {
     if (written.fixtures.empty() || (!written.size && !written.floor_area)) return;  // its size is missing
     work.ledger.blame(written.fixtures.front().place,
-                      "the " + room.name + " has a fixture but no four sides to place it between",
+                      "the " + room.name + " has a fixture, but its four sides are not known",
                       "give the room its size, and its walls as [room.wall.north]; or leave the fixture out");
 }
 

@@ -58,7 +58,7 @@ house::Maybe<house::SurveySwing> read_swing(TableReader& door) {
     }
     if (has_a_hinge(*hanging) != (comma != std::string_view::npos)) {
         value->blame(has_a_hinge(*hanging) ? "does not say where the door is hinged"
-                                           : "hinges a door that has no hinge",
+                                           : "gives a hinge to a door that has none",
                      {"", value->write(swing_sample)});
         return std::nullopt;
     }

@@ -94,12 +94,12 @@ TEST(JoistsUnder, the_first_needs_the_rest_of_its_floor) {
     floor.joists_run.reset(), floor.under.reset(), floor.spacing.reset(), floor.joist.reset();
     EXPECT_THAT(
         mistakes(survey),
-        ElementsAre("800: which way the joists of this floor run is missing -> write joists_run = "
+        ElementsAre("800: the direction of the joists of this floor is missing -> write joists_run = "
                     "\"north-south\", or \"east-west\"",
                     "800: the spacing of the joists is missing -> write spacing = \"16 in\"",
                     "800: the thickness and depth of the joists is missing -> write joist = [\"1-3/4 in\", "
                     "\"9-1/2 in\"]",
-                    "800: which storey this floor lies under is missing -> write under = \"storey 2\""));
+                    "800: the storey that this floor lies under is missing -> write under = \"storey 2\""));
 }
 
 TEST(JoistsUnder, what_a_bay_asks_for_is_not_asked_for_twice) {
@@ -127,8 +127,8 @@ TEST(JoistsUnder, the_first_lies_within_a_spacing) {
 TEST(JoistsUnder, a_storey_has_one_floor_and_the_house_has_the_storey) {
     house::Survey survey = two_rooms(JoistsRun::north_south);
     add_floor(survey, JoistsRun::east_west);
-    EXPECT_THAT(mistakes(survey), ElementsAre("811: two floors lie under storey 1 -> keep `under` in the one "
-                                              "whose joists run there, see 801"));
+    EXPECT_THAT(mistakes(survey), ElementsAre("811: two floors lie under storey 1 -> leave under out of "
+                                              "one of them, see 801"));
     survey.floors[1].under->value = 3;
     EXPECT_THAT(mistakes(survey), ElementsAre("811: this floor lies under a storey the house has not -> the "
                                               "house has 1 (storeys, under [house])"));

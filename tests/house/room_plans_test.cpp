@@ -151,7 +151,7 @@ TEST(RoomPlans, a_fixture_needs_one) {
     survey.rooms[0].floor_area = at(144, units::Area(12));
     add_fixture(survey.rooms[0], 120, house::FixtureKind::bed, {m(0), m(0)}, {m(2), m(2)});
     EXPECT_THAT(mistakes(survey),
-                ElementsAre("120: the bath has a fixture but no four sides to place it between -> give the "
+                ElementsAre("120: the bath has a fixture, but its four sides are not known -> give the "
                             "room its size, and its walls as [room.wall.north]; or leave the fixture out"));
 }
 

@@ -83,14 +83,15 @@ TEST(ReadPlan, ADoorNeedsItsHingeToSwing) {
                                   "[[room.door]]\nswings = \"slides, hinged west\"\n"
                                   "[[room.door]]\nswings = \"inn, hinged west\"\n"
                                   "[[room.door]]\nswings = \"out, hinged wset\"\n"),
-        ElementsAre("4:10-14 | 'swings' in door number 1 of room number 1 does not say where the door is "
-                    "hinged |  | write swings = \"in, hinged west\", or \"slides\"",
-                    "6:10-31 | 'swings' in door number 2 of room number 1 hinges a door that has no hinge |  "
-                    "| write swings = \"in, hinged west\", or \"slides\"",
-                    "8:10-28 | 'swings' in door number 3 of room number 1 cannot be 'inn' | did you mean "
-                    "'in'? | write one of: in, out, slides, none",
-                    "10:10-28 | 'swings' in door number 4 of room number 1 cannot be 'wset' | did you mean "
-                    "'west'? | write one of: north, east, south, west"));
+        ElementsAre(
+            "4:10-14 | 'swings' in door number 1 of room number 1 does not say where the door is "
+            "hinged |  | write swings = \"in, hinged west\", or \"slides\"",
+            "6:10-31 | 'swings' in door number 2 of room number 1 gives a hinge to a door that has none |  "
+            "| write swings = \"in, hinged west\", or \"slides\"",
+            "8:10-28 | 'swings' in door number 3 of room number 1 cannot be 'inn' | did you mean "
+            "'in'? | write one of: in, out, slides, none",
+            "10:10-28 | 'swings' in door number 4 of room number 1 cannot be 'wset' | did you mean "
+            "'west'? | write one of: north, east, south, west"));
 }
 
 TEST(ReadPlan, AFloorLiesUnderAStorey) {
