@@ -84,6 +84,12 @@ std::span<const house::Rectangular> stock_wall_registers(Stock stock) {
     if (stock == Stock::metric) return metric_wall_registers;
     return wall_registers;
 }
+const house::Rectangular* smallest_register(bool in_floor, Stock stock, units::Area least) {
+    for (const house::Rectangular& face :
+         in_floor ? stock_floor_registers(stock) : stock_wall_registers(stock))
+        if (face.width * face.height >= least) return &face;
+    return nullptr;
+}
 std::span<const house::Rectangular> stock_return_grilles() { return return_grilles; }
 std::span<const StockFilter> stock_filters() { return filters; }
 

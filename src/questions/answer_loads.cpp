@@ -1,10 +1,9 @@
 #include "questions/answer_loads.hpp"
 
 #include "ducts/plenum.hpp"
-#include "house/cannot_answer.hpp"
+#include "questions/asked_room.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/room_as_the_house.hpp"
-#include "units/nearest_word.hpp"
 
 namespace questions {
 namespace {
@@ -53,17 +52,6 @@ HouseLoads house_loads(house::House house) {
     return answer;
 }
 
-house::RoomId room_named(const house::House& house, const std::string& name) {
-    std::vector<std::string_view> names;
-    for (const house::Room& room : house.rooms) {
-        if (room.name == name) return room.id;
-        names.push_back(room.name);
-    }
-    const std::string nearest = units::nearest_word(name, names);
-    throw house::AskedWrongly({}, "no room of the house is called '" + name + "'" +
-                                      (nearest.empty() ? "" : "; did you mean '" + nearest + "'?"));
-}
-
 Asked losses_and_gains(const house::House& house) {
     const loads::HouseHeatLoss loss = loads::house_heat_loss(house);
     Asked asked;
@@ -82,7 +70,7 @@ Asked losses_and_gains(const house::House& house) {
 LoadsAnswer answer_loads(const house::Survey& survey, const std::string& room_name) {
     LoadsAnswer answer;
     house::Built planned = house::build(survey, {}, house::Stage::planned);
-    if (!room_name.empty()) answer.only = room_named(planned.house, room_name);
+    if (!room_name.empty()) answer.only = asked_room(planned.house, room_name);
     answer.beyond_limits = beyond_limits(survey, planned.house);
     answer.weighed = weigh_assumptions(
         survey, planned, house::Stage::planned, losses_and_gains(planned.house),

@@ -100,10 +100,7 @@ std::vector<std::string> unnamed_parts(const BranchView& view, const std::vector
 const house::Rectangular* stock_face(const house::Outlet& outlet, ducts::Stock stock, units::Area least) {
     const bool in_floor =
         !outlet.mount || *outlet.mount == house::Mount::floor || *outlet.mount == house::Mount::toe_kick;
-    for (const house::Rectangular& face :
-         in_floor ? ducts::stock_floor_registers(stock) : ducts::stock_wall_registers(stock))
-        if (face.width * face.height >= least) return &face;
-    return nullptr;
+    return ducts::smallest_register(in_floor, stock, least);
 }
 
 }  // namespace

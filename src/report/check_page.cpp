@@ -39,7 +39,8 @@ Note what_to_ask(const questions::CheckAnswer& answer) {
     return {"ask it now",
             {std::string("sillflow loads: what heat every room loses") +
                  (answer.changes ? ", as planned and before the work" : ""),
-             branch_can_be_asked(answer), trunk_can_be_asked(answer)}};
+             branch_can_be_asked(answer), trunk_can_be_asked(answer),
+             "sillflow place --room NAME: where in a room its register should go"}};
 }
 
 std::string used_for(const house::Assumption& assumption) {

@@ -1,5 +1,5 @@
-// Whole answers: reading a sheet of about 200 lines, building its house, sizing its new branch, and the
-// branch with all its assumptions weighed.
+// Whole answers: reading a sheet of about 200 lines, building its house, sizing its new branch, the branch
+// with all its assumptions weighed, and all places of a room.
 #include <benchmark/benchmark.h>
 
 #include <fstream>
@@ -8,14 +8,16 @@
 
 #include "house/build.hpp"
 #include "questions/answer_branch.hpp"
+#include "questions/answer_place.hpp"
 #include "sheet/read.hpp"
 
 namespace {
 
-std::string upstairs_bath() {
-    std::ifstream file(SILLFLOW_SOURCE_DIR "/cases/upstairs-bath/house.toml");
+std::string a_case(const std::string& name) {
+    std::ifstream file(SILLFLOW_SOURCE_DIR "/cases/" + name + "/house.toml");
     return {std::istreambuf_iterator<char>(file), {}};
 }
+std::string upstairs_bath() { return a_case("upstairs-bath"); }
 
 house::Survey survey() { return sheet::read(upstairs_bath()).survey; }
 
@@ -52,5 +54,18 @@ void answering_a_branch(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(questions::answer_branch(read));
 }
 BENCHMARK(answering_a_branch)->Unit(benchmark::kMicrosecond);
+
+// All places of a room (aim 20 ms), and with every assumption weighed (aim 500 ms).
+void finding_all_places(benchmark::State& state) {
+    const house::Survey read = sheet::read(a_case("under-the-window")).survey;
+    for (auto _ : state) benchmark::DoNotOptimize(questions::compare_places(read, {"bath", {}, {}}));
+}
+BENCHMARK(finding_all_places)->Unit(benchmark::kMillisecond);
+
+void answering_where(benchmark::State& state) {
+    const house::Survey read = sheet::read(a_case("under-the-window")).survey;
+    for (auto _ : state) benchmark::DoNotOptimize(questions::answer_place(read, {"bath", {}, {}}));
+}
+BENCHMARK(answering_where)->Unit(benchmark::kMillisecond);
 
 }  // namespace

@@ -1,7 +1,8 @@
 // Times how long commands take from launch to end, side by side:  startup_timer RUNS COMMAND... -- COMMAND...
 //
-// The two commands take turns, so that whatever else the machine does falls on both. They are started by posix_spawn with
-// all output thrown away; medians in ms and their ratio (first to second) are printed. Exit status 2 when one cannot start.
+// The two commands take turns, so that whatever else the machine does falls on both. They are started by
+// posix_spawn with all output thrown away; medians in ms and their ratio (first to second) are printed. Exit
+// status 2 when one cannot start.
 #include <fcntl.h>
 #include <spawn.h>
 #include <sys/wait.h>
@@ -44,7 +45,8 @@ double median(std::vector<double> times) {
 
 int main(int count, char** words) {
     char** const end = words + count;
-    char** const split = std::find_if(words, end, [](const char* word) { return std::strcmp(word, "--") == 0; });
+    char** const split =
+        std::find_if(words, end, [](const char* word) { return std::strcmp(word, "--") == 0; });
     if (count < 5 || split == end || split + 1 == end) return 2;
     *split = nullptr;  // ends the first command; argv itself ends the second
 

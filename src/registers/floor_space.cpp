@@ -1,0 +1,84 @@
+#include "registers/floor_space.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace registers {
+namespace {
+
+using house::Box;
+using house::Plan;
+using house::Stretch;
+using house::WallSide;
+
+constexpr units::Length beside_joist{0.25 * units::unit::inch};
+
+bool meet(units::Length from, units::Length to, const Stretch& stretch) {
+    return from < stretch.to && to > stretch.from;
+}
+
+bool covers_the_floor(house::FixtureKind kind) { return kind != house::FixtureKind::basin; }
+
+}  // namespace
+
+bool runs_east(WallSide wall) { return wall == WallSide::south || wall == WallSide::north; }
+
+bool is_outside(const house::PlanWall& wall) {
+    return wall.beyond == house::Space::outdoors && wall.faces_it.si() > 0;
+}
+
+Box box_at(const Plan& plan, WallSide wall, units::Length along, units::Length out,
+           const house::Rectangular& face) {
+    const units::Length half = 0.5 * face.width, near = out, far = out + face.height;
+    switch (wall) {
+        case WallSide::south:
+            return {along - half, near, along + half, far};
+        case WallSide::north:
+            return {along - half, plan.depth - far, along + half, plan.depth - near};
+        case WallSide::west:
+            return {near, along - half, far, along + half};
+        case WallSide::east:
+            break;
+    }
+    return {plan.width - far, along - half, plan.width - near, along + half};
+}
+
+Spot middle_of(const Box& box) { return {0.5 * (box.west + box.east), 0.5 * (box.south + box.north)}; }
+
+int joist_at(const Plan& plan, const Box& box) {
+    if (!plan.floor) return 0;
+    const bool by_east = plan.floor->run == house::JoistsRun::north_south;
+    const units::Length from = (by_east ? box.west : box.south) - beside_joist;
+    const units::Length to = (by_east ? box.east : box.north) + beside_joist;
+    for (const house::Joist& joist : plan.floor->joists)
+        if (from < joist.to && to > joist.from) return joist.number;
+    return 0;
+}
+
+std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
+    for (const house::Fixture& fixture : plan.fixtures)
+        if (covers_the_floor(fixture.kind) && house::overlap(fixture.box, box))
+            return Stopped{Stop::fixture, fixture.name, 0};
+    for (const house::PlanDoor& door : plan.doors)
+        if (door.swing && house::sweeps(*door.swing, box)) return Stopped{Stop::door_swing, {}, 0};
+    for (const house::Fixture& fixture : plan.fixtures)
+        if (fixture.kind == house::FixtureKind::shower && distance(middle_of(box), fixture.box) < splash)
+            return Stopped{Stop::splash, fixture.name, 0};
+    return std::nullopt;
+}
+
+std::optional<Stopped> stopped_by_door(const Plan& plan, WallSide wall, units::Length along,
+                                       units::Length wide) {
+    for (const house::PlanDoor& door : plan.doors)
+        if (door.stretch && door.wall == wall && meet(along - 0.5 * wide, along + 0.5 * wide, *door.stretch))
+            return Stopped{Stop::door, {}, 0};
+    return std::nullopt;
+}
+
+units::Length distance(const Spot& spot, const Box& box) {
+    const double east = std::max({0.0, (box.west - spot.east).si(), (spot.east - box.east).si()});
+    const double north = std::max({0.0, (box.south - spot.north).si(), (spot.north - box.north).si()});
+    return units::Length(std::hypot(east, north));
+}
+
+}  // namespace registers

@@ -1,0 +1,80 @@
+// Where in a room a register could stand, and what is in the way of each place.
+//
+// Along every outside wall under each window (centred; where a joist is in the boot's way, moved along the
+// wall to the nearest place that clears it) and beside it, along outside walls without a window; on inside
+// walls; in the toe kick of cabinets; in the ceiling; high on an inside wall where that is asked for. A place
+// that cannot be built is kept, with what stops it.
+//
+//     floor register   its long side along the wall, 2 in of floor left at the wall for trim and a projecting
+//     sill boot             fits between two joists with 1/4 in left on each side; moved by no more than half
+//     the window
+//                      and half the register
+//     splash           within 12 in of a shower nothing opens upwards
+//     free stretch     of an inside wall: clear of doors and of what stands against it; the place in it
+//     nearest to
+//                      where the run comes from
+//
+// Source: geometry of the plan; the distances are common practice. Studs are not described by a sheet: the
+// boot of a wall register is taken to stand between them. Nothing here is warm or moves. Exact, as the
+// sheet's tape.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "house/house.hpp"
+#include "units/quantity.hpp"
+#include "units/unit.hpp"
+
+namespace registers {
+
+enum class Where { under_window, beside_window, outside_wall, inside_wall, toe_kick, ceiling };
+
+// What stops a place: `name` tells the fixture, `joist` its number.
+enum class Stop { joist, fixture, door_swing, door, splash, outside_wall };
+struct Stopped {
+    Stop by = Stop::joist;
+    std::string name;
+    int joist = 0;
+};
+
+struct Spot {
+    units::Length east, north;  // of the room's south-west corner
+};
+
+struct Location {
+    house::Mount mount = house::Mount::floor;
+    Where where = Where::under_window;
+    std::optional<house::WallSide> wall;  // that it stands at or in; none of one in the ceiling
+    std::string name;                     // of the window it is under or beside, or the cabinet it is in
+    Spot middle;
+    house::Box face;      // seen from above
+    units::Length along;  // of the middle, from the wall's west or south end
+    units::Length
+        off_centre;  // from the window's middle, of one under or beside it; below zero: to west or south
+    std::optional<Stopped> stopped;
+};
+
+inline constexpr units::Length splash{12 * units::unit::inch};
+
+struct Looked {
+    house::Rectangular face;            // of a floor register, long side first
+    std::optional<house::Mount> mount;  // only these
+    std::string window;                 // only at this one
+    Spot from;                          // where the run comes from
+};
+
+// In the order: windows as in the sheet, outside walls, cabinets, inside walls, ceiling. The room needs its
+// plan.
+std::vector<Location> locations(const house::Room& room, const Looked& looked);
+
+// The corner of the room farthest from its outside walls; its middle where none is outside, or all are.
+Spot inner_corner(const house::Plan& plan);
+// The middle of a floor register so far along a wall.
+Spot at_wall(const house::Plan& plan, house::WallSide wall, units::Length along,
+             const house::Rectangular& face);
+// Least distance from a place to a box; 0 inside.
+units::Length distance(const Spot& spot, const house::Box& box);
+
+}  // namespace registers
