@@ -10,6 +10,7 @@
 
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_place.hpp"
 #include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/list_fittings.hpp"
@@ -18,6 +19,7 @@ namespace report {
 
 std::string branch_json(const questions::BranchAnswer& answer);
 std::string trunk_json(const questions::TrunkAnswer& answer);
+std::string place_json(const questions::PlaceAnswer& answer);
 std::string loads_json(const questions::LoadsAnswer& answer);
 // Of any question that has no answer: why, and where in the sheet (line 0: nowhere in particular).
 std::string no_answer_json(const std::string& why, house::Place place);

@@ -13,6 +13,7 @@
 #include <valijson/schema_parser.hpp>
 #include <valijson/validator.hpp>
 
+#include "report/a_place.hpp"
 #include "report/houses.hpp"
 #include "units/unit.hpp"
 
@@ -49,6 +50,17 @@ TEST(Json, of_every_house_fits_its_schema) {
         EXPECT_TRUE(fits(check(house.sheet), "check")) << house.name;
         EXPECT_TRUE(fits(trunk(house.sheet), "trunk")) << house.name;
     }
+}
+
+TEST(Json, of_places_fits_its_schema) {
+    const questions::PlaceAnswer answer = bath_places();
+    const json document = json::parse(report::place_json(answer));
+    EXPECT_TRUE(fits(document, "place"));
+    const json& places = document["answer"]["places"];
+    ASSERT_EQ(places.size(), answer.places.size());
+    EXPECT_EQ(places[document["answer"]["chosen"].get<std::size_t>()]["number"], 1);
+    EXPECT_EQ(places[1]["figures"], nullptr);
+    EXPECT_EQ(places[1]["stopped_by"], "under the tub");
 }
 
 TEST(Json, speaks_of_summer_only_where_there_is_cooling) {

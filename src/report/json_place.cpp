@@ -1,0 +1,190 @@
+// The answer of `place` as JSON.
+#include <nlohmann/json.hpp>
+
+#include "report/cautions.hpp"
+#include "report/json.hpp"
+#include "report/json_parts.hpp"
+#include "report/place_parts.hpp"
+
+namespace report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+template <class Optional>
+Json si_or_null(const Optional& quantity) {
+    return quantity ? Json(si(*quantity)) : Json(nullptr);
+}
+
+const char* word_of(questions::WindowSide side) {
+    switch (side) {
+        case questions::WindowSide::needed:
+            return "needed";
+        case questions::WindowSide::useful:
+            return "useful";
+        case questions::WindowSide::indifferent:
+            break;
+    }
+    return "indifferent";
+}
+
+const char* word_of(registers::Where where) {
+    switch (where) {
+        case registers::Where::under_window:
+            return "under a window";
+        case registers::Where::beside_window:
+            return "beside a window";
+        case registers::Where::outside_wall:
+            return "at an outside wall";
+        case registers::Where::inside_wall:
+            return "at an inside wall";
+        case registers::Where::toe_kick:
+            return "in a toe kick";
+        case registers::Where::ceiling:
+            break;
+    }
+    return "in the ceiling";
+}
+
+const char* word_of(registers::WarmAir warm_air) {
+    switch (warm_air) {
+        case registers::WarmAir::mixes:
+            return "mixes";
+        case registers::WarmAir::comes_down:
+            return "comes down";
+        case registers::WarmAir::stays_up:
+            break;
+    }
+    return "stays up";
+}
+
+Json at_glass_of(const std::optional<registers::AgainstTheSheet>& at_glass) {
+    if (!at_glass) return nullptr;
+    return {{"jet_m_s", si(at_glass->jet)},
+            {"falling_m_s", si(at_glass->sheet)},
+            {"covered", figure_of(at_glass->covered)},
+            {"washes", at_glass->washes}};
+}
+
+Json from_high_up_of(const std::optional<registers::FromHighUp>& from_high_up) {
+    if (!from_high_up) return nullptr;
+    return {{"warm_air", word_of(from_high_up->warm_air)},
+            {"needed_m", si(from_high_up->needed)},
+            {"carries_m", si(from_high_up->carries)}};
+}
+
+Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
+    if (!figures) return nullptr;
+    const questions::BranchTrial& trial = figures->trial;
+    const questions::WarmAirThere& warm = figures->warm;
+    return {{"supply_m3_s", si(trial.gives)},
+            {"needs_m3_s", trial.needs ? Json(si(trial.needs->airflow)) : Json(nullptr)},
+            {"arrives_C", celsius(trial.arrives)},
+            {"reaches_C", celsius(trial.reaches)},
+            {"run_m", si(figures->run)},
+            {"turns", figures->turns},
+            {"lost_on_the_way_W", si(figures->lost_on_the_way)},
+            {"face_speed_m_s", si(figures->face_speed)},
+            {"sound", std::string(registers::in_words(figures->sound))},
+            {"throw_m", si(warm.throw_length)},
+            {"rise_m", si(warm.rise)},
+            {"at_glass", at_glass_of(warm.at_glass)},
+            {"from_high_up", from_high_up_of(warm.from_high_up)},
+            {"cooled_reaches_m", si_or_null(warm.cooled_reaches)},
+            {"washes", figures->washes},
+            {"from_water_m", si_or_null(figures->from_water)},
+            {"water", figures->water}};
+}
+
+Json place_of(std::size_t index, const PlaceView& view) {
+    const questions::Place& place = view.place(index);
+    const registers::Location& location = place.location;
+    const std::string ruled_out = ruled_out_words(place.ruled_out);
+    return {{"number", place.figures ? Json(view.number_of(index)) : Json(nullptr)},
+            {"mount", std::string(house::word(location.mount))},
+            {"where", word_of(location.where)},
+            {"wall", location.wall ? Json(std::string(house::word(*location.wall))) : Json(nullptr)},
+            {"name", location.name},
+            {"from_west_m", si(location.middle.east)},
+            {"from_south_m", si(location.middle.north)},
+            {"along_wall_m", location.wall ? Json(si(location.along)) : Json(nullptr)},
+            {"off_centre_m", si(location.off_centre)},
+            {"stopped_by", location.stopped ? Json(stopped_words(location)) : Json(nullptr)},
+            {"ruled_out", ruled_out.empty() ? Json(nullptr) : Json(ruled_out)},
+            {"figures", figures_of(place.figures)}};
+}
+
+Json falling_of(const std::vector<questions::FallingAir>& all) {
+    Json list = Json::array();
+    for (const questions::FallingAir& falling : all)
+        list.push_back({{"window", falling.window},
+                        {"glass_C", celsius(falling.glass)},
+                        {"sweats_above", figure_of(falling.sweats_above)},
+                        {"at", falling.at},
+                        {"distance_m", si(falling.distance)},
+                        {"speed_m_s", si(falling.speed)},
+                        {"air_C", celsius(falling.air)},
+                        {"dissatisfied", figure_of(falling.dissatisfied)},
+                        {"tested", falling.tested}});
+    return list;
+}
+
+Json now_of(const questions::PlaceAnswer& answer) {
+    Json list = Json::array();
+    for (const questions::OutletNow& now : answer.now)
+        list.push_back({{"outlet", now.name},
+                        {"supply_m3_s", si(now.airflow)},
+                        {"arrives_C", celsius(now.arrives)},
+                        {"reaches_C", celsius(now.reaches)}});
+    return list;
+}
+
+Json answer_of(const questions::PlaceAnswer& answer) {
+    const PlaceView view{answer, units::System::si};
+    Json places = Json::array(), fittings = Json::array();
+    for (std::size_t i = 0; i < answer.places.size(); ++i) places.push_back(place_of(i, view));
+    for (const house::CatalogueName& fitting : answer.fittings) fittings.push_back(fitting.text);
+    // Positions in "places".
+    const auto position = [](const std::optional<std::size_t>& at) { return at ? Json(*at) : Json(nullptr); };
+    return {{"room", view.room().name},
+            {"outlet", answer.outlet.name},
+            {"run_of_the_sheet", answer.run_of_the_sheet},
+            {"on_time", figure_of(answer.on_time)},
+            {"window_side", word_of(answer.window_side)},
+            {"window_side_before", word_of(answer.window_side_before)},
+            {"chosen", position(answer.chosen)},
+            {"as_good", answer.as_good},
+            {"chosen_before", position(answer.chosen_before)},
+            {"fittings", fittings},
+            {"places", places},
+            {"falling", falling_of(answer.falling)},
+            {"falling_before", falling_of(answer.falling_before)},
+            {"now", now_of(answer)}};
+}
+
+constexpr std::size_t supply_air = 0, need = 1;  // of the figures that are weighed
+
+Json place_figures(const std::vector<double>& figures) {
+    const auto at = [&](std::size_t which) {
+        return which < figures.size() ? Json(figure_of(figures[which])) : Json(nullptr);
+    };
+    return {{"supply_m3_s", at(supply_air)}, {"needs_m3_s", at(need)}};
+}
+
+Json range_at(const questions::Weighed& weighed, std::size_t which) {
+    return which < weighed.ranges.size() ? range_of<Json>(weighed.ranges[which]) : Json(nullptr);
+}
+
+}  // namespace
+
+std::string place_json(const questions::PlaceAnswer& answer) {
+    Json json = document<Json>("place");
+    json["answer"] = answer_of(answer);
+    json["range"] = {{"supply_m3_s", range_at(answer.weighed, supply_air)},
+                     {"needs_m3_s", range_at(answer.weighed, need)}};
+    json["assumptions"] = assumptions_of<Json>(answer.weighed, place_figures);
+    json["cautions"] = cautions(answer.house);
+    return text_of(json);
+}
+
+}  // namespace report

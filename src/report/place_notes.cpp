@@ -1,0 +1,102 @@
+// What stands below the table of places: those that cannot be, what is there now, wet feet, summer, trust.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "report/figures.hpp"
+#include "report/place_parts.hpp"
+#include "units/unit.hpp"
+
+namespace report {
+namespace {
+
+using questions::PlaceFigures;
+
+constexpr units::Length splashed = registers::splash, bare_feet = 24 * units::unit::inch;
+
+bool is_low(const questions::Place& place) {
+    return place.location.mount != house::Mount::ceiling && place.location.mount != house::Mount::high_wall;
+}
+
+bool may_be_built(const questions::Place& place) {
+    return place.figures && place.ruled_out == questions::RuledOut::no;
+}
+
+std::string wet_words(const PlaceView& view, std::size_t index) {
+    const PlaceFigures& figures = *view.place(index).figures;
+    const bool splash = *figures.from_water < splashed;
+    return fmt::format("{} is {} from the {}: {}", view.number_of(index),
+                       figure(*figures.from_water, view.system), figures.water,
+                       splash ? "water splashes into it and wet feet step on it" : "wet feet step on it");
+}
+
+}  // namespace
+
+Note not_possible_note(const PlaceView& view) {
+    Note note{"not possible", {}};
+    for (const questions::Place& place : view.answer.places) {
+        if (place.figures) continue;
+        const std::string reason = stopped_words(place.location);
+        std::string line = where_words(view, place.location) + ": " +
+                           (reason.empty() ? "no run could be led there" : reason);
+        if (std::find(note.lines.begin(), note.lines.end(), line) == note.lines.end())
+            note.lines.push_back(std::move(line));
+    }
+    return note;
+}
+
+Note now_note(const PlaceView& view) {
+    Note note{"now", {}};
+    for (const questions::OutletNow& now : view.answer.now)
+        note.lines.push_back(fmt::format(
+            "the {}{} gives {} at {}; the room reaches {}", now.name,
+            now.outlet.mount ? " (" + std::string(house::word(*now.outlet.mount)) + ")" : std::string(),
+            figure(now.airflow, view.system), figure(now.arrives, view.system),
+            figure(now.reaches, view.system)));
+    return note;
+}
+
+Note wet_feet_note(const PlaceView& view) {
+    std::string line;
+    bool any_dry = false;
+    for (const std::size_t index : view.rows()) {
+        const questions::Place& place = view.place(index);
+        if (!may_be_built(place) || !is_low(place) || !place.figures->from_water) continue;
+        if (*place.figures->from_water >= bare_feet)
+            any_dry = true;
+        else
+            line += (line.empty() ? "" : "; ") + wet_words(view, index);
+    }
+    if (line.empty()) return {};
+    return {"wet feet", {line + (any_dry ? "; the others are dry" : "")}};
+}
+
+Note cooled_air_note(const PlaceView& view) {
+    std::vector<std::string> reached;
+    for (const std::size_t index : view.rows()) {
+        const PlaceFigures& figures = *view.place(index).figures;
+        if (figures.warm.cooled_reaches)
+            reached.push_back(fmt::format("{} from {}", figure(*figures.warm.cooled_reaches, view.system),
+                                          view.number_of(index)));
+    }
+    if (reached.empty()) return {};
+    return {"in summer", {"cooled air blown up comes this high before it falls back: " + listed(reached)}};
+}
+
+Note trust_note(const PlaceView& view) {
+    Note note{"how sure", {}};
+    if (!view.answer.falling.empty())
+        note.lines = {
+            "the figures of falling air are for wide glass down to the floor: at most so much; read them as "
+            "a "
+            "ranking",
+            "the share of people was tested on clothed, dry people who sit; bare and wet skin feels far more",
+            "a deep sill, a curtain or furniture over the register stops the warm air; leaks of the sash "
+            "come "
+            "on top of the cold air"};
+    note.lines.emplace_back(
+        "each run is the shortest right-angled way: an estimate; what stands in its way was not looked at");
+    return note;
+}
+
+}  // namespace report

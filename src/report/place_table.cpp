@@ -1,0 +1,249 @@
+// The places side by side: a column only where it tells rows apart by more than its accuracy; what it leaves
+// out is said once, below.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+
+#include "report/figures.hpp"
+#include "report/place_parts.hpp"
+#include "units/unit.hpp"
+
+namespace report {
+namespace {
+
+using questions::PlaceFigures;
+using questions::RuledOut;
+using questions::WindowSide;
+
+constexpr double airflow_accuracy = 0.1;  // of what an outlet gets, and of what a room needs
+constexpr double arrival_accuracy = 0.1;  // of the arrival over the room
+constexpr units::TemperatureDifference told_apart = 1.0 * units::unit::kelvin;  // of a room, over ten bands
+constexpr units::Length measured_run = 1 * units::unit::foot;
+
+struct Rows {
+    const PlaceView& view;
+    std::vector<std::size_t> rows = view.rows();
+
+    const PlaceFigures& at(std::size_t row) const { return *view.place(rows[row]).figures; }
+    questions::Range spread(const std::function<double(const PlaceFigures&)>& of) const {
+        questions::Range range{of(at(0)), of(at(0)), of(at(0))};
+        for (std::size_t row = 1; row < rows.size(); ++row) {
+            range.low = std::min(range.low, of(at(row)));
+            range.high = std::max(range.high, of(at(row)));
+        }
+        return range;
+    }
+    bool differ(const std::function<std::string(const PlaceFigures&)>& words) const {
+        return std::any_of(rows.begin(), rows.end(), [&](std::size_t index) {
+            return words(*view.place(index).figures) != words(at(0));
+        });
+    }
+};
+
+double needed(const PlaceFigures& f) { return f.trial.needs ? f.trial.needs->airflow.si() : 0; }
+double supplied(const PlaceFigures& f) { return f.trial.gives.si(); }
+double arrives(const PlaceFigures& f) { return f.trial.arrives.si(); }
+double reaches(const PlaceFigures& f) { return f.trial.reaches.si(); }
+
+bool beyond(questions::Range range, double accuracy) {
+    return range.high - range.low > accuracy * range.high;
+}
+
+bool tells_airflow(const Rows& rows) {
+    return beyond(rows.spread(supplied), airflow_accuracy) || beyond(rows.spread(needed), airflow_accuracy);
+}
+bool tells_arrival(const Rows& rows) {
+    const questions::Range range = rows.spread(arrives);
+    return range.high - range.low > arrival_accuracy * (range.high - rows.spread(reaches).low);
+}
+bool tells_reaches(const Rows& rows) {
+    const questions::Range range = rows.spread(reaches);
+    return range.high - range.low > told_apart.si();
+}
+bool tells_run(const Rows& rows) {
+    const questions::Range length = rows.spread([](const PlaceFigures& f) { return f.run.si(); });
+    return length.high - length.low > measured_run.si() ||
+           rows.differ([](const PlaceFigures& f) { return std::to_string(f.turns); });
+}
+
+std::string need_cell(const PlaceFigures& f, units::System system) {
+    return f.trial.needs ? number(f.trial.needs->airflow, system) : "none holds it";
+}
+
+std::string run_cell(const PlaceFigures& f, units::System system) {
+    return fmt::format("{}, {}", figure(f.run, system),
+                       unbroken(counted(static_cast<std::size_t>(f.turns), "turn")));
+}
+
+std::string cold_air_cell(const PlaceFigures& f, const PlaceView& view) {
+    if (f.washes) return "lifted while the heat is on";
+    return figure(view.felt_most()->speed, view.system);
+}
+
+bool tells_cold_air(const Rows& rows) {
+    const questions::PlaceAnswer& answer = rows.view.answer;
+    const bool felt =
+        answer.window_side != WindowSide::indifferent || answer.window_side_before != WindowSide::indifferent;
+    return rows.view.felt_most() && felt &&
+           rows.differ([](const PlaceFigures& f) { return f.washes ? "lifted" : ""; });
+}
+
+const house::PlanWindow* window_over(const PlaceView& view, const registers::Location& location) {
+    if (location.where != registers::Where::under_window || !view.room().plan) return nullptr;
+    for (const house::PlanWindow& window : view.room().plan->windows)
+        if (window.name == location.name) return &window;
+    return nullptr;
+}
+
+std::string from_high_up_words(const registers::FromHighUp& from_high_up) {
+    switch (from_high_up.warm_air) {
+        case registers::WarmAir::mixes:
+            return "mixes";
+        case registers::WarmAir::comes_down:
+            return "comes down";
+        case registers::WarmAir::stays_up:
+            break;
+    }
+    return "stays up: cold feet likely";
+}
+
+std::string warm_air_cell(const questions::Place& place, const PlaceView& view) {
+    const questions::WarmAirThere& warm = place.figures->warm;
+    if (warm.from_high_up) return from_high_up_words(*warm.from_high_up);
+    const std::string throws = "throws " + figure(warm.throw_length, view.system);
+    const house::PlanWindow* window = window_over(view, place.location);
+    if (!window || !window->sill) return throws;
+    return warm.throw_length >= *window->sill ? "reaches the sill" : throws + ", short of the sill";
+}
+
+bool only_throws(const questions::Place& place, const PlaceView& view) {
+    return warm_air_cell(place, view) == "throws " + figure(place.figures->warm.throw_length, view.system);
+}
+
+bool tells_warm_air(const Rows& rows) {
+    const bool all_throw = std::all_of(rows.rows.begin(), rows.rows.end(), [&](std::size_t index) {
+        return only_throws(rows.view.place(index), rows.view);
+    });
+    if (all_throw)
+        return beyond(rows.spread([](const PlaceFigures& f) { return f.warm.throw_length.si(); }),
+                      registers::jet_accuracy);
+    const std::string first = warm_air_cell(rows.view.place(rows.rows[0]), rows.view);
+    return std::any_of(rows.rows.begin(), rows.rows.end(), [&](std::size_t index) {
+        return warm_air_cell(rows.view.place(index), rows.view) != first;
+    });
+}
+
+std::string sound_cell(const PlaceFigures& f) { return std::string(registers::in_words(f.sound)); }
+
+bool tells_sound(const Rows& rows) {
+    return rows.differ(sound_cell) &&
+           beyond(rows.spread([](const PlaceFigures& f) { return f.face_speed.si(); }),
+                  registers::sound_accuracy);
+}
+
+bool some_ruled_out(const Rows& rows) {
+    return std::any_of(rows.rows.begin(), rows.rows.end(),
+                       [&](std::size_t index) { return rows.view.place(index).ruled_out != RuledOut::no; });
+}
+
+using Cell = std::function<std::string(const questions::Place&)>;
+
+// What stands in the table, and what is the same for every row.
+struct Shown {
+    Column column;
+    Cell cell;
+    bool tells = true;
+};
+
+std::string unit_of_airflow(units::System system) { return units::write(units::Airflow(), system).unit; }
+
+std::vector<Shown> air_columns(const Rows& rows) {
+    const units::System system = rows.view.system;
+    const bool airflow = tells_airflow(rows);
+    return {{{"supply air", Align::decimal},
+             [=](const questions::Place& p) { return figure(p.figures->trial.gives, system); },
+             airflow},
+            {{"needs", Align::decimal},
+             [=](const questions::Place& p) { return need_cell(*p.figures, system); },
+             airflow},
+            {{"arrives at", Align::decimal},
+             [=](const questions::Place& p) { return figure(p.figures->trial.arrives, system); },
+             tells_arrival(rows)},
+            {{"room reaches", Align::decimal},
+             [=](const questions::Place& p) { return figure(p.figures->trial.reaches, system); },
+             tells_reaches(rows)},
+            {{"run", Align::left},
+             [=](const questions::Place& p) { return run_cell(*p.figures, system); },
+             tells_run(rows)}};
+}
+
+std::vector<Shown> room_columns(const Rows& rows) {
+    const PlaceView& view = rows.view;
+    const std::string stands = view.felt_most() ? stands_at(*view.felt_most(), view.system) : std::string();
+    return {{{"cold air off the glass, " + stands, Align::left},
+             [&view](const questions::Place& p) { return cold_air_cell(*p.figures, view); },
+             tells_cold_air(rows)},
+            {{"warm air", Align::left},
+             [&view](const questions::Place& p) { return warm_air_cell(p, view); },
+             tells_warm_air(rows)},
+            {{"sound", Align::left},
+             [](const questions::Place& p) { return sound_cell(*p.figures); },
+             tells_sound(rows)},
+            {{"ruled out", Align::left},
+             [](const questions::Place& p) { return ruled_out_words(p.ruled_out); },
+             some_ruled_out(rows)}};
+}
+
+}  // namespace
+
+Table place_table(const PlaceView& view) {
+    const Rows rows{view};
+    Table table;
+    if (rows.rows.empty()) return table;
+    std::vector<Shown> shown = air_columns(rows);
+    for (Shown& column : room_columns(rows)) shown.push_back(std::move(column));
+    std::erase_if(shown, [](const Shown& column) { return !column.tells; });
+    table.columns = {{"", Align::right}, {"where", Align::left}};
+    for (const Shown& column : shown) table.columns.push_back(column.column);
+    for (const std::size_t index : rows.rows) {
+        const questions::Place& place = view.place(index);
+        Row row{view.is_chosen(index),
+                {fmt::format("{}", view.number_of(index)), where_words(view, place.location)}};
+        for (const Shown& column : shown) row.cells.push_back(column.cell(place));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Note same_everywhere_note(const PlaceView& view) {
+    const Rows rows{view};
+    if (rows.rows.empty()) return {};
+    const units::System system = view.system;
+    const std::string first_arrives = figure(rows.at(0).trial.arrives, system);
+    std::vector<std::string> same;
+    if (!tells_airflow(rows)) {
+        const auto range = [&](const auto& of) {
+            const questions::Range spread = rows.spread(of);
+            const std::string low = number(units::Airflow(spread.low), system),
+                              high = number(units::Airflow(spread.high), system);
+            return low == high ? low : low + " to " + high;
+        };
+        const std::string need = rows.spread(needed).low > 0
+                                     ? ", " + range(needed) + " needed"
+                                     : std::string(", which holds the room at no airflow");
+        same.push_back(range(supplied) + " " + unit_of_airflow(system) + " of supply air" + need);
+    }
+    if (!tells_arrival(rows)) same.push_back("it arrives at " + first_arrives);
+    if (!tells_reaches(rows)) same.push_back("the room reaches " + figure(rows.at(0).trial.reaches, system));
+    if (!tells_run(rows)) same.push_back("the run is " + run_cell(rows.at(0), system));
+    if (!tells_warm_air(rows))
+        same.push_back("the warm air " + warm_air_cell(view.place(rows.rows[0]), view));
+    if (!tells_sound(rows)) same.push_back("the register's sound is: " + sound_cell(rows.at(0)));
+    if (same.empty()) return {};
+    std::string line;
+    for (const std::string& part : same) line += (line.empty() ? "" : "; ") + part;
+    return {rows.rows.size() == 1 ? "there" : "at every place", {line}};
+}
+
+}  // namespace report
