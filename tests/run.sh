@@ -124,7 +124,7 @@ build_sanitized() {
 # Each program writes its results as XML; one that wrote none, or that failed after writing them (a leak), counts as one.
 run_program() {  # RESULTS PROGRAM
     local name=${2##*/} status=0
-    GTEST_OUTPUT="xml:$1/$name.xml" timeout 600 "$2" >"$1/$name.log" 2>&1 || status=$?
+    GTEST_OUTPUT="xml:$1/$name.xml" timeout 1200 "$2" >"$1/$name.log" 2>&1 || status=$?
     echo "$status" >"$1/$name.status"
 }
 export -f run_program

@@ -1,5 +1,6 @@
 #include "ducts/stock_sizes.hpp"
 
+#include <algorithm>
 #include <array>
 #include <numbers>
 
@@ -84,10 +85,10 @@ std::span<const house::Rectangular> stock_wall_registers(Stock stock) {
     if (stock == Stock::metric) return metric_wall_registers;
     return wall_registers;
 }
-const house::Rectangular* smallest_register(bool in_floor, Stock stock, units::Area least) {
-    for (const house::Rectangular& face :
-         in_floor ? stock_floor_registers(stock) : stock_wall_registers(stock))
-        if (face.width * face.height >= least) return &face;
+const house::Rectangular* smallest_register(std::span<const house::Rectangular> shelf, units::Area least,
+                                            units::Length longest) {
+    for (const house::Rectangular& face : shelf)
+        if (face.width * face.height >= least && std::max(face.width, face.height) <= longest) return &face;
     return nullptr;
 }
 std::span<const house::Rectangular> stock_return_grilles() { return return_grilles; }

@@ -28,9 +28,9 @@ std::span<const house::Round> stock_flexible_ducts();                           
 std::span<const house::Rectangular> stock_trunks();                              // 8 in deep, 8 to 30 wide
 std::span<const house::Rectangular> stock_floor_registers(Stock stock = Stock::us);  // rising in area
 std::span<const house::Rectangular> stock_wall_registers(Stock stock = Stock::us);   // rising in area
-// The smallest of them with at least this face, for a floor or toe kick, or for a wall or ceiling; nullptr:
-// none.
-const house::Rectangular* smallest_register(bool in_floor, Stock stock, units::Area least);
+// The smallest of a shelf with at least this face and no longer than that; nullptr: none.
+const house::Rectangular* smallest_register(std::span<const house::Rectangular> shelf, units::Area least,
+                                            units::Length longest);
 std::span<const house::Rectangular> stock_return_grilles();        // rising in area
 inline constexpr units::Length trunk_step{2 * units::unit::inch};  // from one width to the next
 

@@ -5,16 +5,13 @@
 #include "house/cannot_answer.hpp"
 #include "questions/asked_outlet.hpp"
 #include "questions/asked_room.hpp"
+#include "questions/register_face.hpp"
 #include "questions/run_to_room.hpp"
 #include "questions/try_outlet.hpp"
 #include "units/nearest_word.hpp"
-#include "units/unit.hpp"
 
 namespace questions {
 namespace {
-
-// What a floor register is taken for while its place is looked for, long side first; common practice.
-constexpr house::Rectangular usual_face{12 * units::unit::inch, 4 * units::unit::inch};
 
 void check_windows(const house::Room& room, const std::string& asked) {
     std::vector<std::string_view> names;
@@ -36,18 +33,9 @@ int position_of(const house::House& house, house::OutletId id) {
     return -1;
 }
 
-// What is looked for, and what the sheet's own place is worth as a beginning.
-registers::Looked looked_for(const house::Room& room, const house::Outlet& outlet,
-                             const PlaceQuestion& question) {
-    registers::Looked looked;
-    looked.face = usual_face;
-    if (outlet.face && outlet.mount == house::Mount::floor)
-        looked.face = {std::max(outlet.face->width, outlet.face->height),
-                       std::min(outlet.face->width, outlet.face->height)};
-    looked.mount = question.mount;
-    looked.window = question.window;
-    looked.from = registers::inner_corner(*room.plan);
-    return looked;
+// A floor register lies with its long side along the wall.
+house::Rectangular long_side_first(const house::Rectangular& face) {
+    return {std::max(face.width, face.height), std::min(face.width, face.height)};
 }
 
 struct SpotInPlan {
@@ -70,15 +58,6 @@ struct SpotInPlan {
     }
 };
 
-RunToRoom run_to(const HouseAtWork& planned, house::OutletId id, const house::Shape& size, bool to_size) {
-    const int position = position_of(planned.house, id);
-    const house::Outlet& outlet = planned.house.outlets[static_cast<std::size_t>(position)];
-    const house::Plan& plan = *planned.house.room(outlet.room).plan;
-    const house::Rectangular face = looked_for(planned.house.room(outlet.room), outlet, {}).face;
-    return {planned, position, registers::inner_corner(plan), std::visit(SpotInPlan{plan, face}, outlet.spot),
-            size,    to_size};
-}
-
 std::vector<FallingAir> falling_in(const HouseAtWork& at, house::RoomId room) {
     if (!at.house.room(room).plan) return {};
     return falling_at_windows(at.house, at.loss.rooms[static_cast<std::size_t>(room.index)]);
@@ -96,18 +75,23 @@ std::vector<Place> places_of(const RunToRoom& run, const std::vector<registers::
     return places;
 }
 
-std::vector<bool> washed(const std::vector<Place>& places) {
-    std::vector<bool> washes;
-    for (const Place& place : places) washes.push_back(place.figures && place.figures->washes);
+Washes washes_by(const std::optional<PlaceFigures>& figures) {
+    if (!figures || !figures->washes) return Washes::no;
+    return figures->surely_washes ? Washes::surely : Washes::just;
+}
+
+std::vector<Washes> washed(const std::vector<Place>& places) {
+    std::vector<Washes> washes;
+    for (const Place& place : places) washes.push_back(washes_by(place.figures));
     return washes;
 }
 
 // The same jets against the air that falls off the glass as it was found.
-std::vector<bool> washed_before(const std::vector<Place>& places, const std::vector<FallingAir>& falling,
-                                const RunToRoom& run) {
-    std::vector<bool> washes;
+std::vector<Washes> washed_before(const std::vector<Place>& places, const std::vector<FallingAir>& falling,
+                                  const RunToRoom& run) {
+    std::vector<Washes> washes;
     for (const Place& place : places)
-        washes.push_back(place.figures && place_figures(run, place.location, falling).washes);
+        washes.push_back(place.figures ? washes_by(place_figures(run, place.location, falling)) : Washes::no);
     return washes;
 }
 
@@ -159,7 +143,19 @@ struct Ground {
     double on_time = 0;
     std::vector<registers::Location> locations;
 
-    RunToRoom led(const HouseAtWork& planned) const { return run_to(planned, outlet.id, size, to_size); }
+    house::Rectangular face;  // of a floor register, long side first
+    units::Length longest;    // that it may be
+
+    RunToRoom led(const HouseAtWork& planned) const {
+        const house::Plan& plan = *planned.house.room(room).plan;
+        return {planned,
+                position_of(planned.house, outlet.id),
+                registers::inner_corner(plan),
+                std::visit(SpotInPlan{plan, face}, outlet.spot),
+                size,
+                to_size,
+                longest};
+    }
 };
 
 Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
@@ -181,7 +177,11 @@ Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
     ground.size = sizing.choice().pipe;
     ground.to_size = sizing.to_size;
     ground.on_time = sizing.setting.on_time.share;
-    ground.locations = registers::locations(room, looked_for(room, ground.outlet, question));
+    ground.longest = registers::longest_between_joists(*room.plan);
+    ground.face = long_side_first(
+        register_face(ground.outlet, house::Mount::floor, sizing.choice(), ground.longest).face);
+    ground.locations = registers::locations(
+        room, {ground.face, question.mount, question.window, registers::inner_corner(*room.plan)});
     return ground;
 }
 

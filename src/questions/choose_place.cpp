@@ -42,13 +42,15 @@ RuledOut ruled_out(const Place& place) {
     return RuledOut::no;
 }
 
-Choice choose_place(const std::vector<Place>& places, WindowSide side, const std::vector<bool>& washes) {
+Choice choose_place(const std::vector<Place>& places, WindowSide side, const std::vector<Washes>& washes) {
     std::vector<std::size_t> left;
     for (std::size_t i = 0; i < places.size(); ++i)
         if (places[i].ruled_out == RuledOut::no) left.push_back(i);
-    const bool any_washes = std::any_of(left.begin(), left.end(), [&](std::size_t i) { return washes[i]; });
-    if (side != WindowSide::indifferent && any_washes)
-        std::erase_if(left, [&](std::size_t i) { return !washes[i]; });
+    // Those that wash it best: a jet that is surely stronger before one that just is.
+    Washes best_wash = Washes::no;
+    for (const std::size_t i : left) best_wash = std::max(best_wash, washes[i]);
+    if (side != WindowSide::indifferent)
+        std::erase_if(left, [&](std::size_t i) { return washes[i] < best_wash; });
     if (left.empty()) return {};
     const auto best = std::max_element(left.begin(), left.end(), [&](std::size_t a, std::size_t b) {
         return rank(*places[a].figures) < rank(*places[b].figures);

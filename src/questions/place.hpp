@@ -50,6 +50,7 @@ struct PlaceFigures {
     units::Velocity face_speed;  // through what is open of its face
     WarmAirThere warm;
     bool washes = false;                      // the window whose air is felt most
+    bool surely_washes = false;               // by more than the accuracy of both streams
     std::optional<units::Length> from_water;  // to the nearest tub, shower or toilet
     std::string water;                        // its name
 };
@@ -74,6 +75,7 @@ struct RunToRoom {
     registers::Spot from, base;  // where it comes from; where the sheet leads it
     house::Shape size;
     bool to_size = true;
+    units::Length longest;  // that a floor register may be, to stand between joists
 };
 
 // led_run.cpp: the house with the run led to a place by the plain way: its outlet's duct longer or shorter,
@@ -90,7 +92,9 @@ struct Choice {
     std::optional<std::size_t> chosen;
     std::vector<std::size_t> as_good;
 };
-// `washes`: by place, the window whose air is felt most. The order of the places does not matter.
-Choice choose_place(const std::vector<Place>& places, WindowSide side, const std::vector<bool>& washes);
+// Of the window whose air is felt most; surely: by more than the accuracy of both streams.
+enum class Washes { no, just, surely };
+// `washes`: by place. The order of the places does not matter.
+Choice choose_place(const std::vector<Place>& places, WindowSide side, const std::vector<Washes>& washes);
 
 }  // namespace questions

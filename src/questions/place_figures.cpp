@@ -4,6 +4,7 @@
 #include "ducts/section.hpp"
 #include "ducts/stock_sizes.hpp"
 #include "questions/place.hpp"
+#include "questions/register_face.hpp"
 #include "registers/falling_air.hpp"
 #include "registers/falling_sheet.hpp"
 #include "registers/outlet_pattern.hpp"
@@ -13,16 +14,6 @@ namespace questions {
 namespace {
 
 constexpr units::Length usual_sill{3 * units::unit::foot};  // where the sheet gives none; common practice
-
-bool in_floor(house::Mount mount) { return mount == house::Mount::floor || mount == house::Mount::toe_kick; }
-
-house::Rectangular face_of(const house::Outlet& outlet, house::Mount mount, const house::Shape& pipe) {
-    if (outlet.face && outlet.mount == mount) return *outlet.face;
-    const house::Rectangular* stock =
-        ducts::smallest_register(in_floor(mount), ducts::Stock::us, ducts::section_of(pipe).area);
-    if (stock) return *stock;
-    return in_floor(mount) ? ducts::stock_floor_registers().back() : ducts::stock_wall_registers().back();
-}
 
 // The air as it leaves the register.
 struct Outflow {
@@ -40,24 +31,26 @@ registers::WarmJet jet_of(const Outflow& out, const registers::OutletPattern& pa
     return {{out.trial.gives, area, pattern.k}, out.trial.arrives - out.room, out.room};
 }
 
-// Straight blades or spread ones, whichever washes more of the glass.
-std::optional<registers::AgainstTheSheet> at_glass(const house::Room& room,
-                                                   const registers::Location& location,
-                                                   const FallingAir& falling, const Outflow& out) {
+// Straight blades or spread ones: the faster jet of those that wash the glass.
+registers::AgainstTheSheet at_glass(const house::Room& room, const registers::Location& location,
+                                    const FallingAir& falling, const Outflow& out) {
     const auto& windows = room.plan->windows;
     const auto window = std::find_if(windows.begin(), windows.end(),
                                      [&](const auto& one) { return one.name == falling.window; });
     const loads::Air room_air = loads::air_at(room.winter_indoor, out.pressure);
     const registers::ColdGlass glass{window->height, room.winter_indoor - falling.glass};
     const registers::FallingSheet sheet = registers::falling_sheet(glass, room.winter_indoor, room_air);
-    std::optional<registers::AgainstTheSheet> best;
+    registers::AgainstTheSheet best;
+    bool any = false;
     for (const registers::OutletPattern& pattern : registers::outlet_patterns()) {
         if (pattern.mount != location.mount) continue;
         const registers::WashingJet jet{jet_of(out, pattern), out.face.width, pattern.spread};
         const registers::AgainstTheSheet now = registers::against_the_sheet(
             jet, {window->sill.value_or(usual_sill), window->height, window->width, abs(location.off_centre)},
             sheet);
-        if (!best || (now.washes && !best->washes)) best = now;
+        const bool better = now.washes != best.washes ? now.washes : now.jet > best.jet;
+        if (!any || better) best = now;
+        any = true;
     }
     return best;
 }
@@ -140,7 +133,8 @@ PlaceFigures place_figures(const RunToRoom& run, const registers::Location& loca
     figures.lost_on_the_way =
         figures.trial.gives_mass * supply.specific_heat * (supply.temperature - figures.trial.arrives);
     const house::Outlet& as_planned = run.planned.house.outlets[static_cast<std::size_t>(run.outlet)];
-    const Outflow out{figures.trial, face_of(as_planned, location.mount, figures.trial.pipe),
+    const Outflow out{figures.trial,
+                      register_face(as_planned, location.mount, figures.trial, run.longest).face,
                       room.winter_indoor, supply.pressure};
     figures.face_speed = figures.trial.gives / out.free();
     figures.sound = registers::supply_sound(figures.face_speed);
@@ -150,7 +144,10 @@ PlaceFigures place_figures(const RunToRoom& run, const registers::Location& loca
         location.where == registers::Where::under_window || location.where == registers::Where::beside_window;
     if (at_it && most && most->window == location.name) {
         figures.warm.at_glass = at_glass(room, location, *most, out);
-        figures.washes = figures.warm.at_glass && figures.warm.at_glass->washes;
+        figures.washes = figures.warm.at_glass->washes;
+        figures.surely_washes =
+            figures.washes && figures.warm.at_glass->jet >=
+                                  (1 + registers::against_the_sheet_accuracy) * figures.warm.at_glass->sheet;
     }
     measure_to_water(*room.plan, figures, location);
     return figures;

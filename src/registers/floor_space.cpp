@@ -75,6 +75,16 @@ std::optional<Stopped> stopped_by_door(const Plan& plan, WallSide wall, units::L
     return std::nullopt;
 }
 
+units::Length longest_between_joists(const Plan& plan) {
+    constexpr units::Length any{10};
+    if (!plan.floor || plan.floor->joists.size() < 2) return any;
+    units::Length widest;
+    const std::vector<house::Joist>& joists = plan.floor->joists;
+    for (std::size_t i = 1; i < joists.size(); ++i)
+        widest = std::max(widest, joists[i].from - joists[i - 1].to);
+    return std::max(units::Length(), widest - 2 * beside_joist);
+}
+
 units::Length distance(const Spot& spot, const Box& box) {
     const double east = std::max({0.0, (box.west - spot.east).si(), (spot.east - box.east).si()});
     const double north = std::max({0.0, (box.south - spot.north).si(), (spot.north - box.north).si()});

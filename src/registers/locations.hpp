@@ -74,6 +74,8 @@ Spot inner_corner(const house::Plan& plan);
 // The middle of a floor register so far along a wall.
 Spot at_wall(const house::Plan& plan, house::WallSide wall, units::Length along,
              const house::Rectangular& face);
+// The longest register whose boot stands between two joists of the plan; of a plan without joists any.
+units::Length longest_between_joists(const house::Plan& plan);
 // Least distance from a place to a box; 0 inside.
 units::Length distance(const Spot& spot, const house::Box& box);
 

@@ -19,6 +19,7 @@ constexpr std::array bounds{
     Bound{Sound::soft_rush, 425 * foot_per_minute, "a soft rush"},
     Bound{Sound::heard, 575 * foot_per_minute, "heard"},
 };
+constexpr units::Velocity soft_rush = bounds[1].most;
 constexpr double return_faster = 1.2;
 
 }  // namespace
@@ -34,6 +35,8 @@ Sound supply_sound(units::Velocity through_free_area) {
         if (through_free_area <= bound.most) return bound.sound;
     return Sound::loud;
 }
+
+units::Area softly_through(units::Airflow flow) { return flow / soft_rush; }
 
 Sound return_sound(units::Velocity through_free_area) {
     return supply_sound(through_free_area / return_faster);

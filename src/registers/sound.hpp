@@ -28,4 +28,7 @@ std::string_view in_words(Sound sound);
 Sound supply_sound(units::Velocity through_free_area);
 Sound return_sound(units::Velocity through_free_area);
 
+// The free area through which a supply airflow is no more than a soft rush.
+units::Area softly_through(units::Airflow flow);
+
 }  // namespace registers

@@ -6,7 +6,7 @@
 
 #include "ducts/fittings.hpp"
 #include "ducts/section.hpp"
-#include "ducts/stock_sizes.hpp"
+#include "questions/register_face.hpp"
 #include "report/branch_parts.hpp"
 #include "report/figures.hpp"
 
@@ -97,35 +97,27 @@ std::vector<std::string> unnamed_parts(const BranchView& view, const std::vector
     return parts;
 }
 
-const house::Rectangular* stock_face(const house::Outlet& outlet, ducts::Stock stock, units::Area least) {
-    const bool in_floor =
-        !outlet.mount || *outlet.mount == house::Mount::floor || *outlet.mount == house::Mount::toe_kick;
-    return ducts::smallest_register(in_floor, stock, least);
-}
-
 }  // namespace
 
 Note parts_to_buy(const BranchView& view) {
     if (new_ducts(view).empty()) return {};
     const house::Outlet& outlet = view.answer.outlet;
-    const units::Area least = ducts::section_of(view.choice().pipe).area;
-    const house::Rectangular* stock =
-        outlet.face ? &*outlet.face : stock_face(outlet, view.sizing().setting.stock, least);
-    const std::string face = stock ? shape_text(house::Shape(*stock), view.system) : "";
-    const std::string mount(outlet.mount ? house::word(*outlet.mount) : house::word(house::Mount::floor));
+    const house::Mount at = outlet.mount.value_or(house::Mount::floor);
+    const questions::RegisterFace chosen = questions::register_face(
+        outlet, at, view.choice(), questions::any_length, view.sizing().setting.stock);
+    const std::string face = shape_text(house::Shape(chosen.face), view.system);
+    const std::string mount(house::word(at));
     std::vector<std::string> bought;
     for (const Pipe& pipe : pipes_of(view))
         bought.push_back(fmt::format("{}, {}", pipe.words, figure(pipe.length, view.system)));
     const std::vector<Part> named = fittings_of(view);
     for (const Part& part : named) bought.push_back(part_words(part));
     for (std::string& part : unnamed_parts(view, named, face)) bought.push_back(std::move(part));
-    bought.push_back(
-        stock
-            ? fmt::format("{} {} register{}, about {} of it open, 1", face, mount,
-                          outlet.face ? ", as in the sheet" : "",
-                          face_text(ducts::register_free_share * (stock->width * stock->height), view.system))
-            : fmt::format("a {} register with a face of at least {} (larger than stock; or two), 1", mount,
-                          figure(least, view.system)));
+    bought.push_back(fmt::format(
+        "{} {} register, about {} of it open{}{}, 1", face, mount,
+        face_text(ducts::register_free_share * (chosen.face.width * chosen.face.height), view.system),
+        chosen.of_the_sheet ? ", as in the sheet" : "",
+        chosen.large_enough ? "" : " (the largest of its kind; two would be quieter)"));
     std::string line;
     for (const std::string& part : bought) line += (line.empty() ? "" : " · ") + part;
     return {"to buy", {line}};

@@ -31,8 +31,8 @@ std::string window_words(const PlaceView& view, const FallingAir& falling) {
         "{} inside, {}; its air flows over the floor at {} and {}, {} from the glass{}; {} of people feel "
         "that{}",
         figure(falling.glass, system), sweats_words(falling), figure(falling.speed, system),
-        figure(falling.air, system), figure(falling.distance, system), where, percent(falling.dissatisfied),
-        as_tested(falling));
+        figure(falling.air, system), to_the_inch(falling.distance, system), where,
+        percent(falling.dissatisfied), as_tested(falling));
 }
 
 const FallingAir* of_window(const std::vector<FallingAir>& all, const std::string& window) {

@@ -26,8 +26,8 @@ std::string wet_words(const PlaceView& view, std::size_t index) {
     const PlaceFigures& figures = *view.place(index).figures;
     const bool splash = *figures.from_water < splashed;
     return fmt::format("{} is {} from the {}: {}", view.number_of(index),
-                       figure(*figures.from_water, view.system), figures.water,
-                       splash ? "water splashes into it and wet feet step on it" : "wet feet step on it");
+                       to_the_inch(*figures.from_water, view.system), figures.water,
+                       splash ? "splash, mop and bare feet reach it" : "wet feet step on it");
 }
 
 }  // namespace
@@ -42,6 +42,16 @@ Note not_possible_note(const PlaceView& view) {
         if (std::find(note.lines.begin(), note.lines.end(), line) == note.lines.end())
             note.lines.push_back(std::move(line));
     }
+    return note;
+}
+
+Note ruled_out_note(const PlaceView& view) {
+    Note note{"ruled out", {}};
+    for (const std::size_t index : view.rows())
+        if (const questions::Place& place = view.place(index); place.ruled_out != questions::RuledOut::no)
+            note.lines.push_back(fmt::format("{}, {}: {}", view.number_of(index),
+                                             where_words(view, place.location),
+                                             ruled_out_words(place.ruled_out)));
     return note;
 }
 
@@ -76,8 +86,8 @@ Note cooled_air_note(const PlaceView& view) {
     for (const std::size_t index : view.rows()) {
         const PlaceFigures& figures = *view.place(index).figures;
         if (figures.warm.cooled_reaches)
-            reached.push_back(fmt::format("{} from {}", figure(*figures.warm.cooled_reaches, view.system),
-                                          view.number_of(index)));
+            reached.push_back(fmt::format(
+                "{} from {}", to_the_foot(*figures.warm.cooled_reaches, view.system), view.number_of(index)));
     }
     if (reached.empty()) return {};
     return {"in summer", {"cooled air blown up comes this high before it falls back: " + listed(reached)}};

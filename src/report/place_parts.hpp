@@ -31,6 +31,9 @@ std::string where_sentence(const PlaceView& view, const registers::Location& loc
 // "4 in east of its centre"; empty where it stands in the middle.
 std::string off_centre_words(const PlaceView& view, const registers::Location& location);
 std::string stopped_words(const registers::Location& location);  // "joist 3 is in the way of the boot"
+// As near as a plan tells it: to the inch or centimetre; to the foot or tenth of a metre.
+std::string to_the_inch(units::Length length, units::System system);
+std::string to_the_foot(units::Length length, units::System system);
 std::string ruled_out_words(questions::RuledOut ruled_out);
 std::string stands_at(const questions::FallingAir& falling, units::System system);  // "at the tub"
 
@@ -44,6 +47,7 @@ Note same_everywhere_note(const PlaceView& view);  // what the table leaves out
 
 // place_glass.cpp, place_notes.cpp, place_carry.cpp
 Note glass_note(const PlaceView& view);
+Note ruled_out_note(const PlaceView& view);
 Note not_possible_note(const PlaceView& view);
 Note now_note(const PlaceView& view);
 Note wet_feet_note(const PlaceView& view);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <functional>
 
+#include "registers/outlet_pattern.hpp"
 #include "report/figures.hpp"
 #include "report/place_parts.hpp"
 #include "units/unit.hpp"
@@ -13,7 +14,6 @@ namespace report {
 namespace {
 
 using questions::PlaceFigures;
-using questions::RuledOut;
 using questions::WindowSide;
 
 constexpr double airflow_accuracy = 0.1;  // of what an outlet gets, and of what a room needs
@@ -67,17 +67,24 @@ bool tells_run(const Rows& rows) {
            rows.differ([](const PlaceFigures& f) { return std::to_string(f.turns); });
 }
 
+// The unit stands in the first row, and not again.
+template <class Q>
+std::string once(Q quantity, const Rows& rows, const questions::Place& place) {
+    const bool first = &place == &rows.view.place(rows.rows.front());
+    return first ? figure(quantity, rows.view.system) : number(quantity, rows.view.system);
+}
+
 std::string need_cell(const PlaceFigures& f, units::System system) {
     return f.trial.needs ? number(f.trial.needs->airflow, system) : "none holds it";
 }
 
 std::string run_cell(const PlaceFigures& f, units::System system) {
-    return fmt::format("{}, {}", figure(f.run, system),
+    return fmt::format("{}, {}", to_the_foot(f.run, system),
                        unbroken(counted(static_cast<std::size_t>(f.turns), "turn")));
 }
 
 std::string cold_air_cell(const PlaceFigures& f, const PlaceView& view) {
-    if (f.washes) return "lifted while the heat is on";
+    if (f.washes) return "lifted";
     return figure(view.felt_most()->speed, view.system);
 }
 
@@ -105,29 +112,26 @@ std::string from_high_up_words(const registers::FromHighUp& from_high_up) {
         case registers::WarmAir::stays_up:
             break;
     }
-    return "stays up: cold feet likely";
+    return "stays up";
+}
+
+std::string blown_up_words(const questions::Place& place, const PlaceView& view) {
+    const units::Length reach = place.figures->warm.throw_length;
+    const house::PlanWindow* window = window_over(view, place.location);
+    if (window && window->sill && reach < *window->sill) return "short of the sill";
+    if (reach >= view.room().ceiling) return "to the ceiling";
+    return "up " + to_the_foot(reach, view.system);
 }
 
 std::string warm_air_cell(const questions::Place& place, const PlaceView& view) {
     const questions::WarmAirThere& warm = place.figures->warm;
     if (warm.from_high_up) return from_high_up_words(*warm.from_high_up);
-    const std::string throws = "throws " + figure(warm.throw_length, view.system);
-    const house::PlanWindow* window = window_over(view, place.location);
-    if (!window || !window->sill) return throws;
-    return warm.throw_length >= *window->sill ? "reaches the sill" : throws + ", short of the sill";
-}
-
-bool only_throws(const questions::Place& place, const PlaceView& view) {
-    return warm_air_cell(place, view) == "throws " + figure(place.figures->warm.throw_length, view.system);
+    if (registers::usual_pattern(place.location.mount).blows == registers::Blows::up)
+        return blown_up_words(place, view);
+    return to_the_foot(warm.throw_length, view.system) + " over the floor";
 }
 
 bool tells_warm_air(const Rows& rows) {
-    const bool all_throw = std::all_of(rows.rows.begin(), rows.rows.end(), [&](std::size_t index) {
-        return only_throws(rows.view.place(index), rows.view);
-    });
-    if (all_throw)
-        return beyond(rows.spread([](const PlaceFigures& f) { return f.warm.throw_length.si(); }),
-                      registers::jet_accuracy);
     const std::string first = warm_air_cell(rows.view.place(rows.rows[0]), rows.view);
     return std::any_of(rows.rows.begin(), rows.rows.end(), [&](std::size_t index) {
         return warm_air_cell(rows.view.place(index), rows.view) != first;
@@ -140,11 +144,6 @@ bool tells_sound(const Rows& rows) {
     return rows.differ(sound_cell) &&
            beyond(rows.spread([](const PlaceFigures& f) { return f.face_speed.si(); }),
                   registers::sound_accuracy);
-}
-
-bool some_ruled_out(const Rows& rows) {
-    return std::any_of(rows.rows.begin(), rows.rows.end(),
-                       [&](std::size_t index) { return rows.view.place(index).ruled_out != RuledOut::no; });
 }
 
 using Cell = std::function<std::string(const questions::Place&)>;
@@ -162,16 +161,16 @@ std::vector<Shown> air_columns(const Rows& rows) {
     const units::System system = rows.view.system;
     const bool airflow = tells_airflow(rows);
     return {{{"supply air", Align::decimal},
-             [=](const questions::Place& p) { return figure(p.figures->trial.gives, system); },
+             [&rows](const questions::Place& p) { return once(p.figures->trial.gives, rows, p); },
              airflow},
             {{"needs", Align::decimal},
              [=](const questions::Place& p) { return need_cell(*p.figures, system); },
              airflow},
             {{"arrives at", Align::decimal},
-             [=](const questions::Place& p) { return figure(p.figures->trial.arrives, system); },
+             [&rows](const questions::Place& p) { return once(p.figures->trial.arrives, rows, p); },
              tells_arrival(rows)},
             {{"room reaches", Align::decimal},
-             [=](const questions::Place& p) { return figure(p.figures->trial.reaches, system); },
+             [&rows](const questions::Place& p) { return once(p.figures->trial.reaches, rows, p); },
              tells_reaches(rows)},
             {{"run", Align::left},
              [=](const questions::Place& p) { return run_cell(*p.figures, system); },
@@ -181,7 +180,7 @@ std::vector<Shown> air_columns(const Rows& rows) {
 std::vector<Shown> room_columns(const Rows& rows) {
     const PlaceView& view = rows.view;
     const std::string stands = view.felt_most() ? stands_at(*view.felt_most(), view.system) : std::string();
-    return {{{"cold air off the glass, " + stands, Align::left},
+    return {{{"cold air " + stands, Align::left},
              [&view](const questions::Place& p) { return cold_air_cell(*p.figures, view); },
              tells_cold_air(rows)},
             {{"warm air", Align::left},
@@ -189,10 +188,7 @@ std::vector<Shown> room_columns(const Rows& rows) {
              tells_warm_air(rows)},
             {{"sound", Align::left},
              [](const questions::Place& p) { return sound_cell(*p.figures); },
-             tells_sound(rows)},
-            {{"ruled out", Align::left},
-             [](const questions::Place& p) { return ruled_out_words(p.ruled_out); },
-             some_ruled_out(rows)}};
+             tells_sound(rows)}};
 }
 
 }  // namespace

@@ -46,7 +46,7 @@ std::string as_good_words(const PlaceView& view) {
     return fmt::format("; by these figures {} {} as good", listed(others), others.size() == 1 ? "is" : "are");
 }
 
-// "too little air at 1 and 2, warm air stays up at 3"
+// "1 and 2: it brings too little air; 3: it would be loud"
 std::string why_none(const PlaceView& view) {
     std::vector<std::string> reasons;
     for (const RuledOut ruled_out : {RuledOut::too_little_air, RuledOut::stays_up, RuledOut::loud}) {
@@ -54,9 +54,11 @@ std::string why_none(const PlaceView& view) {
         for (const std::size_t index : view.rows())
             if (view.place(index).ruled_out == ruled_out)
                 numbers.push_back(fmt::format("{}", view.number_of(index)));
-        if (!numbers.empty()) reasons.push_back(ruled_out_words(ruled_out) + " at " + listed(numbers));
+        if (!numbers.empty()) reasons.push_back(listed(numbers) + ": " + ruled_out_words(ruled_out));
     }
-    return listed(reasons);
+    std::string all;
+    for (const std::string& reason : reasons) all += (all.empty() ? "" : "; ") + reason;
+    return all;
 }
 
 std::string where_one_stands(const PlaceView& view, const questions::FallingAir& falling) {
@@ -87,7 +89,8 @@ bool choice_washes(const PlaceView& view) {
 std::string washing_sentence(const PlaceView& view) {
     if (view.answer.window_side == WindowSide::indifferent || !view.answer.chosen || !view.felt_most())
         return {};
-    if (!choice_washes(view)) return " No place that is left lifts that air.";
+    if (!choice_washes(view))
+        return " No place that is left lifts that air: a storm sash or better glass is the other way.";
     return fmt::format(
         " Place {} lifts that air while the heater is on, {} of the time on the design night; while it rests "
         "the air falls as if there were no register.",
@@ -111,7 +114,7 @@ std::string instead_sentence(const PlaceView& view) {
     const bool printed_more = more > units::Airflow() && number(more, view.system) != "0";
     return fmt::format(" Place {}, {}, has a run {} shorter{} and leaves that air alone.",
                        view.number_of(*shortest), where_words(view, instead.location),
-                       figure(chosen.run - instead.figures->run, view.system),
+                       to_the_foot(chosen.run - instead.figures->run, view.system),
                        printed_more ? ", gives " + figure(more, view.system) + " more" : "");
 }
 
@@ -153,7 +156,7 @@ std::string place_headline(const PlaceView& view) {
                            moved_for(view, location), as_good_words(view));
     }
     if (view.rows().empty()) return room + ": no place for a register can be built.";
-    return fmt::format("{}: no place for a register will do: {}.", room, why_none(view));
+    return fmt::format("{}: no place for a register will do. {}.", room, why_none(view));
 }
 
 std::string place_verdict(const PlaceView& view) {

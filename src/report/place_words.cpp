@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "report/figures.hpp"
 #include "report/place_parts.hpp"
@@ -46,7 +47,8 @@ std::string in_the_ceiling(const PlaceView& view, const Location& location) {
                         abs(location.middle.north - room.depth / 2) < about;
     if (middle) return "middle";
     return fmt::format("{} from the west wall, {} from the south wall",
-                       figure(location.middle.east, view.system), figure(location.middle.north, view.system));
+                       to_the_inch(location.middle.east, view.system),
+                       to_the_inch(location.middle.north, view.system));
 }
 
 std::string short_words(const PlaceView& view, const Location& location) {
@@ -70,7 +72,7 @@ std::string short_words(const PlaceView& view, const Location& location) {
 
 std::string along_its_wall(const PlaceView& view, const Location& location) {
     if (!location.wall) return {};
-    return fmt::format(", {} from its {} end", figure(location.along, view.system),
+    return fmt::format(", {} from its {} end", to_the_inch(location.along, view.system),
                        runs_west_east(location) ? "west" : "south");
 }
 
@@ -92,11 +94,27 @@ std::string opening_of(const Location& location) {
 
 }  // namespace
 
+std::string to_the_inch(units::Length length, units::System system) {
+    const units::Length step = system == units::System::us ? units::unit::inch : 10 * units::unit::millimetre;
+    return figure(std::round(length / step) * step, system);
+}
+
+std::string to_the_foot(units::Length length, units::System system) {
+    const units::Length step =
+        system == units::System::us ? units::unit::foot : 100 * units::unit::millimetre;
+    return figure(std::round(length / step) * step, system);
+}
+
 std::string where_words(const PlaceView& view, const Location& location) {
+    const std::string off = off_centre_words(view, location);
     const std::string words = short_words(view, location);
+    if (!off.empty()) return words + ", " + off;
+    // Of those on the same side of possible: one that is stopped stands in another list.
     const auto alike = std::count_if(
-        view.answer.places.begin(), view.answer.places.end(),
-        [&](const questions::Place& place) { return short_words(view, place.location) == words; });
+        view.answer.places.begin(), view.answer.places.end(), [&](const questions::Place& place) {
+            return place.location.stopped.has_value() == location.stopped.has_value() &&
+                   short_words(view, place.location) == words;
+        });
     return alike > 1 ? words + along_its_wall(view, location) : words;
 }
 
@@ -123,7 +141,7 @@ std::string where_sentence(const PlaceView& view, const Location& location) {
 
 std::string off_centre_words(const PlaceView& view, const Location& location) {
     if (location.where != Where::under_window || abs(location.off_centre) < hardly_off) return {};
-    return fmt::format("{} {} of its centre", figure(abs(location.off_centre), view.system),
+    return fmt::format("{} {} of its centre", to_the_inch(abs(location.off_centre), view.system),
                        side_of_the_window(location));
 }
 
@@ -154,18 +172,18 @@ std::string ruled_out_words(RuledOut ruled_out) {
         case RuledOut::stopped:
             return "cannot be built";
         case RuledOut::too_little_air:
-            return "too little air";
+            return "it brings too little air";
         case RuledOut::stays_up:
-            return "warm air stays up";
+            return "its warm air stays under the ceiling: cold feet";
         case RuledOut::loud:
             break;
     }
-    return "loud";
+    return "it would be loud";
 }
 
 std::string stands_at(const questions::FallingAir& falling, units::System system) {
     if (!falling.at.empty()) return "at the " + falling.at;
-    return figure(falling.distance, system) + " from the glass";
+    return to_the_inch(falling.distance, system) + " from the glass";
 }
 
 std::vector<std::size_t> PlaceView::rows() const {

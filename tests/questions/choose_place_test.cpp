@@ -24,7 +24,7 @@ Place place_at(double run, double from_water = 2) {
     return place;
 }
 
-std::vector<bool> none(std::size_t count) { return std::vector<bool>(count, false); }
+std::vector<Washes> none(std::size_t count) { return std::vector<Washes>(count, Washes::no); }
 
 TEST(ChoosePlace, takes_the_shorter_run_where_nothing_else_differs) {
     const std::vector<Place> places{place_at(6), place_at(4), place_at(4.3)};
@@ -35,10 +35,11 @@ TEST(ChoosePlace, takes_the_shorter_run_where_nothing_else_differs) {
 
 TEST(ChoosePlace, where_the_cold_air_is_felt_what_washes_the_glass_comes_first) {
     const std::vector<Place> places{place_at(6), place_at(4)};
-    EXPECT_EQ(choose_place(places, WindowSide::needed, {true, false}).chosen, 0u);
-    EXPECT_EQ(choose_place(places, WindowSide::useful, {true, false}).chosen, 0u);
-    EXPECT_EQ(choose_place(places, WindowSide::indifferent, {true, false}).chosen, 1u);
+    EXPECT_EQ(choose_place(places, WindowSide::needed, {Washes::just, Washes::no}).chosen, 0u);
+    EXPECT_EQ(choose_place(places, WindowSide::useful, {Washes::just, Washes::no}).chosen, 0u);
+    EXPECT_EQ(choose_place(places, WindowSide::indifferent, {Washes::just, Washes::no}).chosen, 1u);
     EXPECT_EQ(choose_place(places, WindowSide::needed, none(2)).chosen, 1u);
+    EXPECT_EQ(choose_place(places, WindowSide::needed, {Washes::surely, Washes::just}).chosen, 0u);
 }
 
 TEST(ChoosePlace, keeps_away_from_splash) {
@@ -70,12 +71,12 @@ TEST(RuledOut, says_the_first_limit_that_is_not_kept) {
 RC_GTEST_PROP(ChoosePlaceLaws, the_sheets_order_does_not_matter, ()) {
     const auto side = static_cast<WindowSide>(*rc::gen::inRange(0, 3));
     std::vector<Place> places;
-    std::vector<bool> washes;
+    std::vector<Washes> washes;
     for (int i = *rc::gen::inRange(1, 8); i > 0; --i) {
         places.push_back(place_at(*rc::gen::inRange(0, 12), *rc::gen::inRange(0, 3) * 0.3));
         places.back().location.middle.north = units::Length(i);  // no two stand in one place
         places.back().ruled_out = *rc::gen::inRange(0, 4) == 0 ? RuledOut::loud : RuledOut::no;
-        washes.push_back(*rc::gen::arbitrary<bool>());
+        washes.push_back(static_cast<Washes>(*rc::gen::inRange(0, 3)));
     }
     const Choice one = choose_place(places, side, washes);
     std::vector<Place> reversed(places.rbegin(), places.rend());
