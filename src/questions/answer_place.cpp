@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "house/cannot_answer.hpp"
+#include "house/run_to_room.hpp"
 #include "questions/asked_outlet.hpp"
 #include "questions/asked_room.hpp"
 #include "questions/register_face.hpp"
-#include "questions/run_to_room.hpp"
 #include "questions/try_outlet.hpp"
 #include "units/nearest_word.hpp"
 
@@ -134,7 +134,7 @@ void choose(PlaceAnswer& answer, const RunToRoom& run) {
 
 // What is the same for every place.
 struct Ground {
-    SurveyWithRun run;
+    house::SurveyWithRun run;
     BothHouses both;
     house::RoomId room;
     house::Outlet outlet;
@@ -168,7 +168,7 @@ Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
     check_windows(room, question.window);
     Ground ground;
     ground.room = id;
-    ground.run = with_run_to(survey, question.room);
+    ground.run = house::with_run_to(survey, question.room);
     ground.both = both_houses(ground.run.survey, {}, first_try);
     const house::House& house = ground.both.planned.house;
     ground.outlet = asked_outlet(house, ground.run.outlet);

@@ -1,32 +1,28 @@
-#include "questions/run_to_room.hpp"
+#include "house/run_to_room.hpp"
 
 #include <algorithm>
 
 #include "house/cannot_answer.hpp"
 
-namespace questions {
+namespace house {
 namespace {
 
-using house::State;
-using house::SurveyDuct;
-using house::SurveyOutlet;
+State state_of(const Maybe<State>& state) { return state ? state->value : State::found; }
 
-State state_of(const house::Maybe<State>& state) { return state ? state->value : State::found; }
-
-SurveyDuct* duct_of(house::Survey& survey, const SurveyOutlet& outlet) {
+SurveyDuct* duct_of(Survey& survey, const SurveyOutlet& outlet) {
     const auto duct = std::find_if(survey.ducts.begin(), survey.ducts.end(), [&](const SurveyDuct& one) {
         return one.name && outlet.duct && one.name->value == outlet.duct->value;
     });
     return duct == survey.ducts.end() ? nullptr : &*duct;
 }
 
-bool is_supply_to(house::Survey& survey, const SurveyOutlet& outlet, const std::string& room) {
+bool is_supply_to(Survey& survey, const SurveyOutlet& outlet, const std::string& room) {
     const SurveyDuct* duct = duct_of(survey, outlet);
     return outlet.room && outlet.room->value == room && duct && duct->side &&
-           duct->side->value == house::DuctSide::supply;
+           duct->side->value == DuctSide::supply;
 }
 
-bool serves_others(const house::Survey& survey, const SurveyDuct& duct, const SurveyOutlet& outlet) {
+bool serves_others(const Survey& survey, const SurveyDuct& duct, const SurveyOutlet& outlet) {
     const std::string& name = duct.name->value;
     return std::any_of(survey.ducts.begin(), survey.ducts.end(),
                        [&](const SurveyDuct& one) { return one.from && one.from->value == name; }) ||
@@ -35,14 +31,14 @@ bool serves_others(const house::Survey& survey, const SurveyDuct& duct, const Su
            });
 }
 
-[[noreturn]] void plan_a_run(house::Place place, const std::string& why) {
-    throw house::CannotAnswer(
+[[noreturn]] void plan_a_run(Place place, const std::string& why) {
+    throw CannotAnswer(
         place, why + ": plan one, a [[duct]] and its [[outlet]] with state = \"new\", then ask again");
 }
 
 }  // namespace
 
-SurveyWithRun with_run_to(house::Survey survey, const std::string& room) {
+SurveyWithRun with_run_to(Survey survey, const std::string& room) {
     SurveyOutlet* there = nullptr;
     for (SurveyOutlet& outlet : survey.outlets) {
         if (!is_supply_to(survey, outlet, room)) continue;
@@ -62,14 +58,14 @@ SurveyWithRun with_run_to(house::Survey survey, const std::string& room) {
     SurveyOutlet outlet = *there;
     led.name->value += ", led on";
     outlet.duct->value = led.name->value;
-    outlet.name = house::Given<std::string>{
+    outlet.name = Given<std::string>{
         (there->name ? there->name->value : "register of the " + room) + ", moved", there->place};
-    led.state = outlet.state = house::Given<State>{State::added, there->place};
-    duct->state = there->state = house::Given<State>{State::removed, there->place};
+    led.state = outlet.state = Given<State>{State::added, there->place};
+    duct->state = there->state = Given<State>{State::removed, there->place};
     std::string name = outlet.name->value;
     survey.ducts.push_back(std::move(led));
     survey.outlets.push_back(std::move(outlet));
     return {std::move(survey), std::move(name), false};
 }
 
-}  // namespace questions
+}  // namespace house

@@ -6,14 +6,14 @@
 
 #include "house/survey.hpp"
 
-namespace questions {
+namespace house {
 
 struct SurveyWithRun {
-    house::Survey survey;
+    Survey survey;
     std::string outlet;        // its name
     bool of_the_sheet = true;  // false: what is there becomes removed, and a new one like it takes its place
 };
-// Throws house::CannotAnswer where no run leads to the room, or what is there serves others too.
-SurveyWithRun with_run_to(house::Survey survey, const std::string& room);
+// Throws CannotAnswer where no run leads to the room, or what is there serves others too.
+SurveyWithRun with_run_to(Survey survey, const std::string& room);
 
-}  // namespace questions
+}  // namespace house
