@@ -6,9 +6,11 @@
 #include "house/cannot_answer.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_place.hpp"
 #include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "questions/list_fittings.hpp"
+#include "report/drawings.hpp"
 #include "report/json.hpp"
 #include "report/pages.hpp"
 #include "report/steps.hpp"
@@ -123,6 +125,19 @@ int trunk(const Options& options) {
                 print(report::steps_text(report::trunk_steps(answer, options.system), paper_of_output()));
         }
         return questions::holds(answer.verdict) ? yes : no;
+    });
+}
+
+int place(const Options& options) {
+    return with_sheet(options, [&](const Sheet& sheet) {
+        const questions::PlaceAnswer answer =
+            questions::answer_place(sheet.survey, {options.room, options.window, options.mount});
+        if (!options.svg.empty()) write_file(options.svg, report::place_svg(answer, options.system));
+        if (options.json)
+            print(report::place_json(answer));
+        else
+            print_page(report::place_page(answer, page_options(options)));
+        return answer.chosen ? yes : no;
     });
 }
 

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "ducts/stock_sizes.hpp"
+#include "house/words.hpp"
 #include "units/write.hpp"
 
 namespace command_line {
@@ -17,7 +18,10 @@ inline constexpr int yes = 0, no = 1, wrong = 2, no_solution = 3;
 struct Options {
     std::string file;
     std::string outlet;                                        // branch, trunk: which new outlet
-    std::string room;                                          // loads: which room alone
+    std::string room;                                          // loads: which room alone; place
+    std::string window;                                        // place: only at this one
+    std::optional<house::Mount> mount;                         // place: only these
+    std::string svg;                                           // place: the drawing goes here
     std::optional<std::string> size, flow, trunk, trunk_flow;  // fittings; empty: the usual ones
     ducts::Stock stock = ducts::Stock::us;                     // branch
     units::System system = units::System::us;
@@ -28,6 +32,7 @@ struct Options {
 
 int branch(const Options& options);
 int trunk(const Options& options);
+int place(const Options& options);
 int loads(const Options& options);
 int check(const Options& options);
 int start(const Options& options);

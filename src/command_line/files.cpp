@@ -20,6 +20,18 @@ using File = std::unique_ptr<std::FILE, Closer>;
     throw FileTrouble(name + ": " + why);
 }
 
+// Written beside and then put into place by its name: a half file is never seen.
+std::string written_beside(const std::string& name, std::string_view text) {
+    std::string beside = name + ".part-" + std::to_string(getpid());
+    const File file(std::fopen(beside.c_str(), "wbx"));
+    if (!file) fail(name, std::strerror(errno));
+    const bool whole =
+        std::fwrite(text.data(), 1, text.size(), file.get()) == text.size() && !std::fflush(file.get());
+    if (whole) return beside;
+    std::remove(beside.c_str());
+    fail(name, "cannot be written");
+}
+
 }  // namespace
 
 std::string read_file(const std::string& name) {
@@ -39,23 +51,19 @@ std::string read_file(const std::string& name) {
 }
 
 void write_new_file(const std::string& name, std::string_view text) {
-    // Written beside and then linked into place: a name that exists is never replaced, a half file never
-    // seen.
-    const std::string beside = name + ".part-" + std::to_string(getpid());
-    {
-        const File file(std::fopen(beside.c_str(), "wbx"));
-        if (!file) fail(name, std::strerror(errno));
-        const bool whole =
-            std::fwrite(text.data(), 1, text.size(), file.get()) == text.size() && !std::fflush(file.get());
-        if (!whole) {
-            std::remove(beside.c_str());
-            fail(name, "cannot be written");
-        }
-    }
+    const std::string beside = written_beside(name, text);
     const int linked = link(beside.c_str(), name.c_str());
     const int why = errno;
     std::remove(beside.c_str());
     if (linked != 0) fail(name, why == EEXIST ? "exists already; nothing was written" : std::strerror(why));
+}
+
+void write_file(const std::string& name, std::string_view text) {
+    const std::string beside = written_beside(name, text);
+    if (std::rename(beside.c_str(), name.c_str()) == 0) return;
+    const int why = errno;
+    std::remove(beside.c_str());
+    fail(name, std::strerror(why));
 }
 
 void print(std::string_view text) {

@@ -18,6 +18,8 @@ class FileTrouble : public std::runtime_error {
 std::string read_file(const std::string& name);
 // Writes a new file whole or not at all; throws FileTrouble, also where the file exists already.
 void write_new_file(const std::string& name, std::string_view text);
+// The same, but what the file held is replaced.
+void write_file(const std::string& name, std::string_view text);
 
 void print(std::string_view text);        // standard output; throws FileTrouble where it cannot be written
 void print_error(std::string_view text);  // standard error

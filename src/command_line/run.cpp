@@ -42,6 +42,35 @@ void add_depth(CLI::App& app, Options& options) {
     app.add_flag("--all-assumptions", options.all_assumptions, "also the assumptions that hardly matter");
 }
 
+// "low wall" as the sheet writes it; the words are few, so a wrong one gets them all.
+std::string mount_words() {
+    std::string all;
+    for (const house::Word<house::Mount>& word : house::words<house::Mount>())
+        all += (all.empty() ? "" : ", ") + std::string(word.text);
+    return all;
+}
+
+std::optional<house::Mount> mount_named(std::string_view text) {
+    for (const house::Word<house::Mount>& word : house::words<house::Mount>())
+        if (word.text == text) return word.value;
+    return std::nullopt;
+}
+
+void add_places(CLI::App& app, Options& options) {
+    app.add_option("--room", options.room, "the room")->required()->type_name("NAME");
+    app.add_option("--window", options.window, "of the windows only this one")->type_name("NAME");
+    app.add_option_function<std::string>(
+           "--mount", [&options](const std::string& word) { options.mount = mount_named(word); },
+           "only these: " + mount_words() + " (a high wall only so)")
+        ->type_name("MOUNT")
+        ->check([](const std::string& word) {
+            return mount_named(word) ? std::string() : "'" + word + "' is not one of " + mount_words();
+        });
+    app.add_option("--svg", options.svg, "also draw the room with its places into this file")
+        ->type_name("FILE");
+    app.add_flag("--all-assumptions", options.all_assumptions, "also the assumptions that hardly matter");
+}
+
 CLI::App* add_fittings(CLI::App& app, Options& options) {
     CLI::App* fittings_app =
         app.add_subcommand("fittings", "the fittings by plain name, with what each loses");
@@ -89,6 +118,11 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
         ->type_name("NAME");
     trunk_app->footer("example:\n    sillflow trunk house.toml");
 
+    CLI::App* place_app =
+        app.add_subcommand("place", "where should the register go; every place in the room side by side");
+    add_sheet(*place_app, options), add_printing(*place_app, options), add_places(*place_app, options);
+    place_app->footer("example:\n    sillflow place house.toml --room bath --svg bath.svg");
+
     CLI::App* check_app = app.add_subcommand("check", "is the sheet right; what is missing, what is assumed");
     add_sheet(*check_app, options), add_printing(*check_app, options);
     check_app->footer("example:\n    sillflow check house.toml");
@@ -100,8 +134,13 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
         ->type_name("FILE");
     start_app->add_flag("--json", options.json, "what was written, for programs");
     start_app->footer("example:\n    sillflow start house.toml");
-    return {{loads_app, loads}, {branch_app, branch}, {trunk_app, trunk},
-            {check_app, check}, {start_app, start},   {add_fittings(app, options), fittings}};
+    return {{loads_app, loads},
+            {branch_app, branch},
+            {trunk_app, trunk},
+            {place_app, place},
+            {check_app, check},
+            {start_app, start},
+            {add_fittings(app, options), fittings}};
 }
 
 int complain(const std::string& what) {
@@ -111,16 +150,17 @@ int complain(const std::string& what) {
 
 // The first word is no command: name the nearest one.
 std::optional<std::string> unknown_command(int argc, const char* const* argv) {
-    static constexpr std::string_view known[] = {"loads", "branch", "trunk", "check", "start", "fittings"};
+    static constexpr std::string_view known[] = {"loads", "branch", "trunk",   "place",
+                                                 "check", "start",  "fittings"};
     if (argc < 2)
-        return "say which question: loads, branch, trunk, check, start or fittings (sillflow --help)";
+        return "say which question: loads, branch, trunk, place, check, start or fittings (sillflow --help)";
     const std::string_view word = argv[1];
     if (word.substr(0, 1) == "-") return std::nullopt;
     for (const std::string_view command : known)
         if (word == command) return std::nullopt;
     const std::string nearest = units::nearest_word(word, known);
     return "'" + std::string(word) + "' is not a question; " +
-           (nearest.empty() ? "ask loads, branch, trunk, check, start or fittings"
+           (nearest.empty() ? "ask loads, branch, trunk, place, check, start or fittings"
                             : "did you mean '" + nearest + "'?");
 }
 

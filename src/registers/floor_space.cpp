@@ -4,6 +4,11 @@
 #include <cmath>
 
 namespace registers {
+
+bool runs_east(house::WallSide wall) {
+    return wall == house::WallSide::south || wall == house::WallSide::north;
+}
+
 namespace {
 
 using house::Box;
@@ -17,11 +22,25 @@ bool meet(units::Length from, units::Length to, const Stretch& stretch) {
     return from < stretch.to && to > stretch.from;
 }
 
+// What an open leaf hides: from it to 2 ft beyond, where a wall is near.
+Box behind_leaf(const house::PlanDoor& door) {
+    constexpr units::Length hidden{2 * units::unit::foot};
+    const house::DoorSwing& swing = *door.swing;
+    const bool opens_north = runs_east(door.wall);  // the leaf then lies south-north
+    const units::Length east =
+        (opens_north ? !swing.towards_east : swing.towards_east) ? 1.0 * swing.leaf : -swing.leaf;
+    const units::Length north =
+        (opens_north ? swing.towards_north : !swing.towards_north) ? 1.0 * swing.leaf : -swing.leaf;
+    const double share = hidden / swing.leaf;
+    const units::Length to_east = swing.hinge_east + (opens_north ? share : 1.0) * east;
+    const units::Length to_north = swing.hinge_north + (opens_north ? 1.0 : share) * north;
+    return {std::min(swing.hinge_east, to_east), std::min(swing.hinge_north, to_north),
+            std::max(swing.hinge_east, to_east), std::max(swing.hinge_north, to_north)};
+}
+
 bool covers_the_floor(house::FixtureKind kind) { return kind != house::FixtureKind::basin; }
 
 }  // namespace
-
-bool runs_east(WallSide wall) { return wall == WallSide::south || wall == WallSide::north; }
 
 bool is_outside(const house::PlanWall& wall) {
     return wall.beyond == house::Space::outdoors && wall.faces_it.si() > 0;
@@ -60,7 +79,8 @@ std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
         if (covers_the_floor(fixture.kind) && house::overlap(fixture.box, box))
             return Stopped{Stop::fixture, fixture.name, 0};
     for (const house::PlanDoor& door : plan.doors)
-        if (door.swing && house::sweeps(*door.swing, box)) return Stopped{Stop::door_swing, {}, 0};
+        if (door.swing && (house::sweeps(*door.swing, box) || house::overlap(behind_leaf(door), box)))
+            return Stopped{Stop::door_swing, {}, 0};
     for (const house::Fixture& fixture : plan.fixtures)
         if (fixture.kind == house::FixtureKind::shower && distance(middle_of(box), fixture.box) < splash)
             return Stopped{Stop::splash, fixture.name, 0};

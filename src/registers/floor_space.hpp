@@ -20,7 +20,7 @@ Spot middle_of(const house::Box& box);
 
 // The joist a boot would hit, 1/4 in left beside it; 0: none.
 int joist_at(const house::Plan& plan, const house::Box& box);
-// A fixture that stands there, a door that swings over it, a shower that splashes it.
+// A fixture that stands there, a door that swings over it or hides it when open, a shower that splashes it.
 std::optional<Stopped> stopped_by_things(const house::Plan& plan, const house::Box& box);
 // A door's opening in the wall it stands at.
 std::optional<Stopped> stopped_by_door(const house::Plan& plan, house::WallSide wall, units::Length along,

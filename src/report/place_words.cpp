@@ -154,7 +154,7 @@ std::string stopped_words(const Location& location) {
         case Stop::fixture:
             return (location.mount == house::Mount::floor ? "under the " : "behind the ") + stopped.name;
         case Stop::door_swing:
-            return "the door swings over it";
+            return "the door swings over it, or hides it when open";
         case Stop::door:
             return "the door is there";
         case Stop::splash:

@@ -59,6 +59,37 @@ TEST(Commands, TrunkTellsByItsStatusWhetherTheSystemCan) {
     EXPECT_EQ(run("trunk no-such.toml").status, 2);
 }
 
+TEST(Commands, PlaceAnswersAndDraws) {
+    const std::string sheet = "cases/under-the-window/house.toml --room bath";
+    const Ran ran = run("place " + sheet);
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr("south window"));
+    const Scratch scratch;
+    const std::string file = (scratch / "bath.svg").string();
+    EXPECT_EQ(run("place " + sheet + " --svg '" + file + "'").status, 0);
+    EXPECT_THAT(read(file), HasSubstr("</svg>"));
+    EXPECT_EQ(run("place " + sheet + " --svg '" + file + "'").status, 0);  // drawn anew
+    const Ran json = run("place --json " + sheet);
+    EXPECT_EQ(json.status, 0);
+    EXPECT_THAT(json.out, HasSubstr("\"question\": \"place\""));
+}
+
+TEST(Commands, PlaceAskedWronglySaysHow) {
+    const std::string sheet = "place cases/under-the-window/house.toml";
+    EXPECT_EQ(run(sheet).status, 2);  // no room
+    const Ran room = run(sheet + " --room bth");
+    EXPECT_EQ(room.status, 2);
+    EXPECT_THAT(room.err, HasSubstr("did you mean 'bath'?"));
+    const Ran mount = run(sheet + " --room bath --mount roof");
+    EXPECT_EQ(mount.status, 2);
+    EXPECT_THAT(mount.err, HasSubstr("'roof' is not one of floor, low wall"));
+    EXPECT_EQ(run(sheet + " --room bath --window attic").status, 2);
+    EXPECT_EQ(run(sheet + " --room hall").status, 3);  // no run leads there
+    const Ran nowhere = run(sheet + " --room bath --svg no/such/folder/bath.svg");
+    EXPECT_EQ(nowhere.status, 2);
+    EXPECT_EQ(nowhere.out, "");
+}
+
 TEST(Commands, TrunkDoesNotCoverZones) {
     const Scratch scratch;
     const std::string sheet =

@@ -97,6 +97,16 @@ TEST(Locations, no_register_stands_behind_a_doors_swing) {
     EXPECT_EQ(under[0].stopped->by, Stop::door_swing);
 }
 
+// Hinged at its east end, it opens into the room and stands along the east wall.
+TEST(Locations, no_register_stands_behind_an_open_door) {
+    house::Room room = room_of({"==D==", "=...=", "=...=", "#####"});
+    room.plan->doors[0].swing =
+        house::DoorSwing{2.5 * unit::foot, 3 * unit::foot, 1.5 * unit::foot, false, false};
+    for (const Location& location : locations(room, all_of(room)))
+        if (location.wall == house::WallSide::east && !location.stopped)
+            EXPECT_LT(location.face.north / unit::foot, 1.5 + 1e-9);
+}
+
 TEST(Locations, a_shower_splashes_what_is_near_it) {
     const house::Room room = room_of({"======", "=SS..=", "=SS..=", "##WW##"});
     const auto under = of(locations(room, all_of(room)), Where::under_window);
