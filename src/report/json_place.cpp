@@ -28,6 +28,23 @@ const char* word_of(questions::WindowSide side) {
     return "indifferent";
 }
 
+// Not the page's words: these stay as they are. Null where nothing rules it out.
+Json word_of(questions::RuledOut ruled_out) {
+    switch (ruled_out) {
+        case questions::RuledOut::no:
+            return nullptr;
+        case questions::RuledOut::stopped:
+            return "cannot be built";
+        case questions::RuledOut::too_little_air:
+            return "too little air";
+        case questions::RuledOut::stays_up:
+            return "warm air stays up";
+        case questions::RuledOut::loud:
+            break;
+    }
+    return "loud";
+}
+
 const char* word_of(registers::Where where) {
     switch (where) {
         case registers::Where::under_window:
@@ -99,7 +116,6 @@ Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
 Json place_of(std::size_t index, const PlaceView& view) {
     const questions::Place& place = view.place(index);
     const registers::Location& location = place.location;
-    const std::string ruled_out = ruled_out_words(place.ruled_out);
     return {{"number", place.figures ? Json(view.number_of(index)) : Json(nullptr)},
             {"mount", std::string(house::word(location.mount))},
             {"where", word_of(location.where)},
@@ -110,7 +126,7 @@ Json place_of(std::size_t index, const PlaceView& view) {
             {"along_wall_m", location.wall ? Json(si(location.along)) : Json(nullptr)},
             {"off_centre_m", si(location.off_centre)},
             {"stopped_by", location.stopped ? Json(stopped_words(location)) : Json(nullptr)},
-            {"ruled_out", ruled_out.empty() ? Json(nullptr) : Json(ruled_out)},
+            {"ruled_out", word_of(place.ruled_out)},
             {"figures", figures_of(place.figures)}};
 }
 

@@ -1,0 +1,212 @@
+// The page about places: what it says of a bath filled in by hand (tests/report/a_place.cpp).
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "report/a_place.hpp"
+#include "report/page_parts.hpp"
+#include "report/pages.hpp"
+#include "report/text.hpp"
+#include "units/unit.hpp"
+
+namespace {
+
+using namespace report_test;
+using questions::PlaceAnswer;
+using questions::RuledOut;
+using testing::Contains;
+using testing::HasSubstr;
+
+report::Page page(const PlaceAnswer& answer) { return report::place_page(answer, {}); }
+
+std::string plain(const std::string& text) { return report::with_plain_spaces(text); }
+std::string headline(const PlaceAnswer& answer) { return plain(page(answer).headline); }
+std::string verdict(const PlaceAnswer& answer) { return plain(page(answer).verdict); }
+
+std::vector<std::string> lines(const PlaceAnswer& answer, std::string_view label) {
+    std::vector<std::string> lines;
+    const report::Page drawn = page(answer);
+    if (const report::Note* found = note(drawn, label))
+        for (const std::string& line : found->lines) lines.push_back(plain(line));
+    return lines;
+}
+
+std::vector<std::string> headings(const PlaceAnswer& answer) {
+    std::vector<std::string> headings;
+    const report::Page drawn = page(answer);
+    for (const report::Column& column : drawn.tables.at(0).columns) headings.push_back(column.heading);
+    return headings;
+}
+
+// All places alike in their figures.
+PlaceAnswer alike() {
+    PlaceAnswer answer = bath_places();
+    const questions::PlaceFigures figures = *answer.places[5].figures;
+    for (questions::Place& place : answer.places) {
+        if (place.figures) place.figures = figures;
+        if (place.figures) place.ruled_out = RuledOut::no;
+    }
+    return answer;
+}
+
+TEST(PlacePage, begins_with_where_the_register_goes_and_why_not_in_the_middle) {
+    EXPECT_EQ(
+        headline(bath_places()),
+        "bath: put the register in the floor under the north window, 4 in east of its centre (joist 3 is "
+        "in the way of the centre).");
+    PlaceAnswer centred = bath_places();
+    centred.places[0].location.off_centre = {};
+    EXPECT_EQ(headline(centred), "bath: put the register in the floor under the north window.");
+}
+
+TEST(PlacePage, says_which_places_are_as_good) {
+    PlaceAnswer answer = bath_places();
+    answer.as_good = {5};
+    EXPECT_THAT(headline(answer), HasSubstr("; by these figures 2 (toe kick, vanity) is as good."));
+}
+
+TEST(PlacePage, says_why_no_place_will_do) {
+    PlaceAnswer answer = bath_places();
+    answer.chosen.reset();
+    for (questions::Place& place : answer.places)
+        if (place.figures && place.ruled_out == RuledOut::no) place.ruled_out = RuledOut::too_little_air;
+    EXPECT_THAT(headline(answer),
+                HasSubstr("no place for a register will do: too little air at 1, 2 and 3 and "));
+    EXPECT_TRUE(lines(answer, "to carry over").empty());
+    for (questions::Place& place : answer.places) place.figures.reset();
+    EXPECT_EQ(headline(answer), "bath: no place for a register can be built.");
+    EXPECT_TRUE(page(answer).tables.empty());
+}
+
+TEST(PlacePage, says_what_the_falling_air_asks_for_and_that_it_is_lifted_only_part_of_the_time) {
+    const std::string said = verdict(bath_places());
+    EXPECT_THAT(said,
+                HasSubstr("30 ft/min over the floor at the tub; 14 % of people would feel it: a register "
+                          "at the glass is useful."));
+    EXPECT_THAT(said, HasSubstr("Place 1 lifts that air while the heater is on, 82 % of the time"));
+    EXPECT_THAT(said,
+                HasSubstr("Place 3, low wall, east (inside), has a run 6 ft shorter, gives 3 cfm more"));
+    EXPECT_THAT(said, HasSubstr("With walls and windows as they are now a register at the glass is needed."));
+}
+
+TEST(PlacePage, leaves_the_window_out_where_nothing_falls_off_it) {
+    PlaceAnswer answer = bath_places();
+    answer.falling.clear();
+    answer.window_side = answer.window_side_before = questions::WindowSide::indifferent;
+    EXPECT_EQ(verdict(answer), "No glass here sends cold air down: choose by splash, furniture and the run.");
+}
+
+TEST(PlacePage, says_where_another_place_would_be_chosen_as_the_room_is_now) {
+    PlaceAnswer answer = bath_places();
+    answer.chosen_before = 5;
+    answer.window_side_before = answer.window_side;
+    EXPECT_THAT(verdict(answer),
+                HasSubstr("With walls and windows as they are now the answer is another: toe kick, vanity."));
+}
+
+TEST(PlacePage, numbers_what_can_be_built_and_marks_the_choice) {
+    const report::Page drawn = page(bath_places());
+    const report::Table& table = drawn.tables.at(0);
+    ASSERT_EQ(table.rows.size(), 4u);
+    for (std::size_t row = 0; row < 4; ++row) {
+        EXPECT_EQ(table.rows[row].cells[0], std::to_string(row + 1));
+        EXPECT_EQ(table.rows[row].cells.size(), table.columns.size());
+        EXPECT_EQ(table.rows[row].recommended, row == 0);
+    }
+    EXPECT_THAT(table.rows[3].cells.back(), HasSubstr("stays up"));
+    EXPECT_EQ(table.rows[0].cells.back(), "");
+}
+
+TEST(PlacePage, keeps_a_column_only_where_it_tells_places_apart) {
+    EXPECT_THAT(headings(bath_places()),
+                testing::ElementsAre("", "where", "supply air", "needs", "arrives at", "room reaches", "run",
+                                     HasSubstr("at the tub"), "warm air", "ruled out"));
+    EXPECT_THAT(headings(alike()), testing::ElementsAre("", "where", "warm air"));
+    EXPECT_THAT(lines(alike(), "at every place"),
+                testing::ElementsAre("64 cfm of supply air, 52 needed; it arrives at 121 F; the room reaches "
+                                     "77 F; the run is 13 ft, 2 turns; the register's sound is: quiet"));
+}
+
+TEST(PlacePage, tells_sound_only_beyond_its_accuracy) {
+    PlaceAnswer answer = alike();
+    answer.places[0].figures->sound = registers::Sound::soft_rush;
+    answer.places[0].figures->face_speed = 1.1 * answer.places[5].figures->face_speed;
+    EXPECT_THAT(headings(answer), testing::Not(Contains("sound")));
+    answer.places[0].figures->face_speed = 1.5 * answer.places[5].figures->face_speed;
+    EXPECT_THAT(headings(answer), Contains("sound"));
+}
+
+TEST(PlacePage, gives_each_place_that_cannot_be_its_reason) {
+    EXPECT_THAT(
+        lines(bath_places(), "not possible"),
+        testing::ElementsAre("floor, west of the north window: under the tub",
+                             "floor, east of the north window: joist 5 is in the way of the boot",
+                             "floor, west wall (outside): joist 1 is in the way of the boot",
+                             "low wall, west (outside): a stack in an outside wall leaves no room for "
+                             "its insulation",
+                             "floor, south wall (inside): the door swings over it"));
+}
+
+TEST(PlacePage, warns_of_wet_feet_and_not_of_water_far_off_or_far_below) {
+    EXPECT_THAT(lines(bath_places(), "wet feet"),
+                testing::ElementsAre("1 is 1 ft 2 in from the tub: wet feet step on it; the others are dry"));
+    PlaceAnswer answer = bath_places();
+    answer.places[0].figures->from_water = 8 * units::unit::inch;
+    EXPECT_THAT(lines(answer, "wet feet").at(0), HasSubstr("splash"));
+    answer.places[0].location.mount = house::Mount::ceiling;
+    EXPECT_TRUE(lines(answer, "wet feet").empty());
+}
+
+TEST(PlacePage, tells_of_the_glass_as_planned_and_as_it_is) {
+    const std::vector<std::string> glass = lines(bath_places(), "the glass");
+    ASSERT_EQ(glass.size(), 2u);
+    EXPECT_THAT(glass[0],
+                HasSubstr("north window: 50 F inside, it sweats when the room's air is above 49 %"));
+    EXPECT_THAT(glass[1], HasSubstr("north window as it is now: 38 F inside"));
+    PlaceAnswer same = bath_places();
+    same.falling_before = same.falling;
+    EXPECT_EQ(lines(same, "the glass").size(), 1u);
+}
+
+TEST(PlacePage, writes_what_the_sheet_takes) {
+    EXPECT_THAT(
+        lines(bath_places(), "to carry over"),
+        testing::ElementsAre("under the [[outlet]] \"new bath register\":",
+                             "place = { wall = \"north\", centre = \"4 ft 1 in\" }", "mount = \"floor\"",
+                             "under the [[duct]] \"new bath run\":", "length = \"17 ft\"",
+                             "fittings = [\"side takeoff, straight\", \"round elbow 90, adjustable\", "
+                             "\"floor boot, end entry\"]"));
+    PlaceAnswer answer = bath_places();
+    answer.places[0].location.off_centre = {};
+    EXPECT_THAT(lines(answer, "to carry over"), Contains("place = { under = \"north window\" }"));
+    answer.chosen = 5;
+    EXPECT_THAT(lines(answer, "to carry over"),
+                Contains("place = { point = [\"5 ft 10 in\", \"4 ft 4 in\"] }"));
+    answer.run_of_the_sheet = false;
+    EXPECT_THAT(lines(answer, "to carry over").at(3), HasSubstr("under a new [[duct]]"));
+}
+
+// The sheet's reader takes no text that runs over the end of a line.
+TEST(PlacePage, breaks_no_line_within_quotes) {
+    const std::string drawn = report::text(page(bath_places()), {80, false});
+    const std::size_t start = drawn.find("to carry over"), end = drawn.find("how sure");
+    ASSERT_LT(start, end);
+    std::size_t quotes = 0;
+    for (const char c : drawn.substr(start, end - start)) {
+        quotes += c == '"' ? 1 : 0;
+        EXPECT_TRUE(c != '\n' || quotes % 2 == 0);
+    }
+}
+
+TEST(PlacePage, speaks_of_summer_only_where_cooled_air_is_blown) {
+    EXPECT_TRUE(lines(bath_places(), "in summer").empty());
+    PlaceAnswer answer = bath_places();
+    answer.places[0].figures->warm.cooled_reaches = 5 * units::unit::foot;
+    EXPECT_THAT(lines(answer, "in summer"), testing::ElementsAre(HasSubstr("5 ft from 1")));
+}
+
+TEST(PlacePage, weighs_what_was_assumed) {
+    EXPECT_THAT(lines(bath_places(), "assumed"), Contains(HasSubstr("pressure lost in the filter")));
+    EXPECT_THAT(lines(bath_places(), "assumed").at(0), HasSubstr("the place chosen gets 58-66 cfm"));
+}
+
+}  // namespace
