@@ -9,6 +9,7 @@
 #include "house/cannot_answer.hpp"
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_place.hpp"
 #include "questions/answer_trunk.hpp"
 #include "questions/check_sheet.hpp"
 #include "sheet/read.hpp"
@@ -54,6 +55,21 @@ void answer(const house::Survey& survey, bool whole_system) {
     }
 }
 
+void place(const house::Survey& survey, const std::string& room) {
+    try {
+        const questions::PlaceAnswer answer = questions::compare_places(survey, {room, {}, {}});
+        for (const questions::FallingAir& air : answer.falling)
+            require(std::isfinite(air.speed.si()) && air.dissatisfied >= 0 && air.dissatisfied <= 1);
+        for (const questions::Place& one : answer.places)
+            if (one.figures)
+                require(std::isfinite(one.figures->trial.gives.si()) &&
+                        std::isfinite(one.figures->run.si()) &&
+                        std::isfinite(one.figures->warm.throw_length.si()));
+        require(!answer.chosen || answer.choice().ruled_out == questions::RuledOut::no);
+    } catch (const house::CannotAnswer&) {
+    }
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
@@ -62,6 +78,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const questions::CheckAnswer check = questions::check_sheet(read.survey, read.mistakes);
     require(check.mistakes.size() >= read.mistakes.size());
     for (const house::Mistake& mistake : check.mistakes) require(!mistake.text.empty());
-    if (check.mistakes.empty()) answer(read.survey, is_one_in_many(text));
+    if (!check.mistakes.empty()) return 0;
+    const bool whole_system = is_one_in_many(text);
+    answer(read.survey, whole_system);
+    for (const house::SurveyRoom& room : read.survey.rooms)
+        if (whole_system && room.name) place(read.survey, room.name->value);
     return 0;
 }
