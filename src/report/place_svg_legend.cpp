@@ -38,8 +38,7 @@ void add_places(Legend& legend) {
         const bool chosen = view.is_chosen(index);
         std::string words = where_words(view, place.location);
         if (chosen) words += ": chosen";
-        if (place.ruled_out != questions::RuledOut::no)
-            words += ": ruled out, " + ruled_out_words(place.ruled_out);
+        if (place.ruled_out != questions::RuledOut::no) words += ": ruled out";  // the page says why
         legend.entry([&](Pixel at) { draw_number(drawing, at, view.number_of(index), chosen); }, words);
     }
 }

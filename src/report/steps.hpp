@@ -7,6 +7,7 @@
 
 #include "questions/answer_branch.hpp"
 #include "questions/answer_loads.hpp"
+#include "questions/answer_place.hpp"
 #include "questions/answer_trunk.hpp"
 #include "report/text.hpp"
 #include "units/write.hpp"
@@ -28,6 +29,7 @@ struct Step {
 
 std::vector<Step> branch_steps(const questions::BranchAnswer& answer, units::System system);
 std::vector<Step> trunk_steps(const questions::TrunkAnswer& answer, units::System system);
+std::vector<Step> place_steps(const questions::PlaceAnswer& answer, units::System system);
 std::vector<Step> loads_steps(const questions::LoadsAnswer& answer, units::System system);
 std::string steps_text(const std::vector<Step>& steps, Paper paper);
 

@@ -61,6 +61,11 @@ TEST(Json, of_places_fits_its_schema) {
     EXPECT_EQ(places[document["answer"]["chosen"].get<std::size_t>()]["number"], 1);
     EXPECT_EQ(places[1]["figures"], nullptr);
     EXPECT_EQ(places[1]["stopped_by"], "under the tub");
+    questions::PlaceQuestion question;
+    question.room = "bath";
+    EXPECT_TRUE(
+        fits(json::parse(report::place_json(questions::compare_places(survey_of(bath_sheet()), question))),
+             "place"));
 }
 
 TEST(Json, speaks_of_summer_only_where_there_is_cooling) {

@@ -65,6 +65,22 @@ TEST(Steps, of_every_house_can_be_done_again_by_hand) {
         }
 }
 
+TEST(Steps, of_the_places_for_a_register_can_be_done_again_by_hand) {
+    questions::PlaceQuestion question;
+    question.room = "bath";
+    questions::PlaceAnswer answer = questions::compare_places(survey_of(bath_sheet()), question);
+    for (std::size_t place = 0; place < answer.places.size(); ++place) {
+        if (!answer.places[place].figures) continue;
+        answer.chosen = place;
+        for (const System system : {System::us, System::si}) {
+            const auto steps = report::place_steps(answer, system);
+            EXPECT_GE(steps.size(), 5u);
+            expect_done_again(steps, "the bath");
+            expect_narrow(steps, "the bath");
+        }
+    }
+}
+
 TEST(Steps, lead_from_the_loss_to_the_temperature_reached) {
     const auto steps = report::branch_steps(branch_of(bath_sheet()), System::us);
     std::size_t last = 0;
