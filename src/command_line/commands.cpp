@@ -133,10 +133,13 @@ int place(const Options& options) {
         const questions::PlaceAnswer answer =
             questions::answer_place(sheet.survey, {options.room, options.window, options.mount});
         if (!options.svg.empty()) write_file(options.svg, report::place_svg(answer, options.system));
-        if (options.json)
+        if (options.json) {
             print(report::place_json(answer));
-        else
+        } else {
             print_page(report::place_page(answer, page_options(options)));
+            if (options.show_work)
+                print(report::steps_text(report::place_steps(answer, options.system), paper_of_output()));
+        }
         return answer.chosen ? yes : no;
     });
 }

@@ -68,7 +68,6 @@ void add_places(CLI::App& app, Options& options) {
         });
     app.add_option("--svg", options.svg, "also draw the room with its places into this file")
         ->type_name("FILE");
-    app.add_flag("--all-assumptions", options.all_assumptions, "also the assumptions that hardly matter");
 }
 
 CLI::App* add_fittings(CLI::App& app, Options& options) {
@@ -120,7 +119,8 @@ std::vector<Command> add_commands(CLI::App& app, Options& options) {
 
     CLI::App* place_app =
         app.add_subcommand("place", "where should the register go; every place in the room side by side");
-    add_sheet(*place_app, options), add_printing(*place_app, options), add_places(*place_app, options);
+    add_sheet(*place_app, options), add_printing(*place_app, options), add_depth(*place_app, options);
+    add_places(*place_app, options);
     place_app->footer("example:\n    sillflow place house.toml --room bath --svg bath.svg");
 
     CLI::App* check_app = app.add_subcommand("check", "is the sheet right; what is missing, what is assumed");

@@ -43,7 +43,8 @@ struct WarmAirThere {
 
 struct PlaceFigures {
     BranchTrial trial;  // supply air, need, arrival, what the room reaches
-    units::Length run;
+    units::Length run;  // all that is new of it
+    units::Length led;  // its last duct, which is led to the place
     int turns = 0;
     units::Power lost_on_the_way;
     registers::Sound sound = registers::Sound::quiet;

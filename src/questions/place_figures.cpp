@@ -129,6 +129,7 @@ PlaceFigures place_figures(const RunToRoom& run, const registers::Location& loca
     figures.trial =
         try_size(house, setting, run.to_size ? std::optional<house::Shape>(run.size) : std::nullopt);
     measure_run(house, outlet.duct, figures);
+    figures.led = house.duct(outlet.duct)->length;
     const ducts::Supply& supply = setting.supply;
     figures.lost_on_the_way =
         figures.trial.gives_mass * supply.specific_heat * (supply.temperature - figures.trial.arrives);

@@ -63,11 +63,13 @@ ReturnFaces return_faces(const house::House& house, const BranchSizing& sizing) 
     faces.filter = ducts::face_for(faces.flow, ducts::filter_face);
     faces.stock_filter = first_with(ducts::stock_filters(), faces.filter,
                                     [](const ducts::StockFilter& filter) { return filter.face; });
+    // The plan's shares of what the blower really moves.
+    const double real = setting.moved / setting.blower.mass_flow;
     for (const ducts::SystemSection& section : planned_system(sizing).return_side) {
         if (section.outlet < 0) continue;
         const house::Outlet& outlet = house.outlets[static_cast<std::size_t>(section.outlet)];
         if (!outlet.face) continue;
-        const units::Airflow flow = section.flow / air.density;
+        const units::Airflow flow = real * (section.flow / air.density);
         faces.described.push_back({section.outlet, flow, flow / (outlet.face->width * outlet.face->height)});
     }
     std::sort(faces.described.begin(), faces.described.end(),

@@ -61,7 +61,7 @@ Note carry_over_note(const PlaceView& view) {
         {"under the [[outlet]] \"" + view.answer.outlet.name + "\":",
          unbroken("place = ") + place_words(view, choice.location),
          unbroken("mount = ") + quoted(std::string(house::word(choice.location.mount))), run_heading(view),
-         unbroken("length = ") + quoted(choice.figures->run, view.system), fittings_words(view)}};
+         unbroken("length = ") + quoted(choice.figures->led, view.system), fittings_words(view)}};
 }
 
 }  // namespace report

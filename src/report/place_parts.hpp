@@ -22,7 +22,7 @@ struct PlaceView {
     std::size_t number_of(std::size_t index) const;
     bool is_chosen(std::size_t index) const { return answer.chosen == index; }
     // The window whose falling air is felt most; nullptr where none falls.
-    const questions::FallingAir* felt_most() const;
+    const questions::FallingAir* felt_most() const { return questions::felt_most(answer.falling); }
 };
 
 // place_words.cpp

@@ -199,12 +199,4 @@ std::size_t PlaceView::number_of(std::size_t index) const {
     return static_cast<std::size_t>(std::count_if(answer.places.begin(), end, buildable));
 }
 
-const questions::FallingAir* PlaceView::felt_most() const {
-    const auto most = std::max_element(answer.falling.begin(), answer.falling.end(),
-                                       [](const questions::FallingAir& a, const questions::FallingAir& b) {
-                                           return a.dissatisfied < b.dissatisfied;
-                                       });
-    return most == answer.falling.end() ? nullptr : &*most;
-}
-
 }  // namespace report

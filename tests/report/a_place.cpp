@@ -87,7 +87,7 @@ questions::PlaceFigures figures(const Air& air, double run, int turns) {
     made.trial.gives = made.trial.carries = air.gives * cfm;
     made.trial.arrives = fahrenheit(air.arrives);
     made.trial.reaches = fahrenheit(air.reaches);
-    made.run = run * foot;
+    made.run = made.led = run * foot;
     made.turns = turns;
     made.lost_on_the_way = 120 * watt;
     made.face_speed = 320 * foot_per_minute;
