@@ -39,6 +39,8 @@ struct WarmAirThere {
     units::Length rise;                                  // of one low on a wall, over the run of its throw
     // Cooled air blown up: how high it comes before it falls back; only where there is cooling.
     std::optional<units::Length> cooled_reaches;
+    // Cooled air blown across: how far it drops over its throw; likewise.
+    std::optional<units::Length> cooled_drops;
 };
 
 struct PlaceFigures {

@@ -63,6 +63,17 @@ units::Length run_across(const house::Plan& plan, const registers::Location& loc
     return across_north ? plan.depth : plan.width;
 }
 
+// The same flow, as cold as it leaves the coil.
+void add_cooled(const house::Summer& summer, const house::Room& room, const registers::OutletPattern& usual,
+                registers::WarmJet jet, WarmAirThere& there) {
+    jet.room = summer.indoor;
+    jet.warmer = summer.supply - summer.indoor;
+    const auto stops = registers::stops_at(jet, registers::Blows::up);
+    if (usual.blows == registers::Blows::up && stops) there.cooled_reaches = std::min(room.ceiling, *stops);
+    if (usual.blows == registers::Blows::across)
+        there.cooled_drops = std::min(room.ceiling, -registers::rise(jet, there.throw_length));
+}
+
 WarmAirThere warm_air(const house::House& house, const house::Room& room, const registers::Location& location,
                       const Outflow& out) {
     const registers::OutletPattern& usual = registers::usual_pattern(location.mount);
@@ -74,13 +85,7 @@ WarmAirThere warm_air(const house::House& house, const house::Room& room, const 
             registers::from_high_up({jet, usual.blows, room.ceiling, run_across(*room.plan, location)});
     else if (usual.blows == registers::Blows::across)
         there.rise = std::min(room.ceiling, registers::rise(jet, there.throw_length));
-    if (house.summer && usual.blows == registers::Blows::up) {
-        registers::WarmJet cooled = jet;
-        cooled.room = house.summer->indoor;
-        cooled.warmer = house.summer->supply - house.summer->indoor;
-        if (const auto stops = registers::stops_at(cooled, registers::Blows::up))
-            there.cooled_reaches = std::min(room.ceiling, *stops);
-    }
+    if (house.summer) add_cooled(*house.summer, room, usual, jet, there);
     return there;
 }
 
@@ -92,7 +97,7 @@ bool is_wet(house::FixtureKind kind) {
 void measure_to_water(const house::Plan& plan, PlaceFigures& figures, const registers::Location& location) {
     for (const house::Fixture& fixture : plan.fixtures) {
         if (!is_wet(fixture.kind)) continue;
-        const units::Length there = registers::distance(location.middle, fixture.box);
+        const units::Length there = registers::distance(location.face, fixture.box);
         if (figures.from_water && *figures.from_water <= there) continue;
         figures.from_water = there;
         figures.water = fixture.name;

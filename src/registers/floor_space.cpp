@@ -82,7 +82,7 @@ std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
         if (door.swing && (house::sweeps(*door.swing, box) || house::overlap(behind_leaf(door), box)))
             return Stopped{Stop::door_swing, {}, 0};
     for (const house::Fixture& fixture : plan.fixtures)
-        if (fixture.kind == house::FixtureKind::shower && distance(middle_of(box), fixture.box) < splash)
+        if (fixture.kind == house::FixtureKind::shower && distance(box, fixture.box) < splash)
             return Stopped{Stop::splash, fixture.name, 0};
     return std::nullopt;
 }
@@ -105,9 +105,9 @@ units::Length longest_between_joists(const Plan& plan) {
     return std::max(units::Length(), widest - 2 * beside_joist);
 }
 
-units::Length distance(const Spot& spot, const Box& box) {
-    const double east = std::max({0.0, (box.west - spot.east).si(), (spot.east - box.east).si()});
-    const double north = std::max({0.0, (box.south - spot.north).si(), (spot.north - box.north).si()});
+units::Length distance(const Box& a, const Box& b) {
+    const double east = std::max({0.0, (b.west - a.east).si(), (a.west - b.east).si()});
+    const double north = std::max({0.0, (b.south - a.north).si(), (a.south - b.north).si()});
     return units::Length(std::hypot(east, north));
 }
 

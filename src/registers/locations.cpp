@@ -202,7 +202,7 @@ class Finder {
         location.face = faces.at(front);
         location.middle = middle_of(location.face);
         for (const house::Fixture& other : plan_.fixtures)
-            if (other.kind == house::FixtureKind::shower && distance(location.middle, other.box) < splash)
+            if (other.kind == house::FixtureKind::shower && distance(location.face, other.box) < splash)
                 location.stopped = Stopped{Stop::splash, other.name, 0};
         keep(std::move(location), Where::toe_kick, fixture.name, {});
     }
@@ -215,8 +215,7 @@ class Finder {
         location.face = {location.middle.east - half, location.middle.north - half,
                          location.middle.east + half, location.middle.north + half};
         for (const house::Fixture& fixture : plan_.fixtures)
-            if (fixture.kind == house::FixtureKind::shower &&
-                distance(location.middle, fixture.box).si() <= 0)
+            if (fixture.kind == house::FixtureKind::shower && distance(location.face, fixture.box).si() <= 0)
                 location.stopped = Stopped{Stop::splash, fixture.name, 0};
         keep(std::move(location), Where::ceiling, {}, {});
     }

@@ -76,7 +76,7 @@ Spot at_wall(const house::Plan& plan, house::WallSide wall, units::Length along,
              const house::Rectangular& face);
 // The longest register whose boot stands between two joists of the plan; of a plan without joists any.
 units::Length longest_between_joists(const house::Plan& plan);
-// Least distance from a place to a box; 0 inside.
-units::Length distance(const Spot& spot, const house::Box& box);
+// Between the nearest points of two boxes; 0 where they touch or overlap.
+units::Length distance(const house::Box& a, const house::Box& b);
 
 }  // namespace registers

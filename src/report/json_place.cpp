@@ -108,6 +108,7 @@ Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
             {"at_glass", at_glass_of(warm.at_glass)},
             {"from_high_up", from_high_up_of(warm.from_high_up)},
             {"cooled_reaches_m", si_or_null(warm.cooled_reaches)},
+            {"cooled_drops_m", si_or_null(warm.cooled_drops)},
             {"washes", figures->washes},
             {"from_water_m", si_or_null(figures->from_water)},
             {"water", figures->water}};

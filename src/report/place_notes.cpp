@@ -82,15 +82,21 @@ Note wet_feet_note(const PlaceView& view) {
 }
 
 Note cooled_air_note(const PlaceView& view) {
-    std::vector<std::string> reached;
+    std::vector<std::string> reached, dropped;
     for (const std::size_t index : view.rows()) {
-        const PlaceFigures& figures = *view.place(index).figures;
-        if (figures.warm.cooled_reaches)
-            reached.push_back(fmt::format(
-                "{} from {}", to_the_foot(*figures.warm.cooled_reaches, view.system), view.number_of(index)));
+        const questions::WarmAirThere& air = view.place(index).figures->warm;
+        const auto told = [&](units::Length length) {
+            return fmt::format("{} from {}", to_the_foot(length, view.system), view.number_of(index));
+        };
+        if (air.cooled_reaches) reached.push_back(told(*air.cooled_reaches));
+        if (air.cooled_drops) dropped.push_back(told(*air.cooled_drops));
     }
-    if (reached.empty()) return {};
-    return {"in summer", {"cooled air blown up comes this high before it falls back: " + listed(reached)}};
+    Note note{"in summer", {}};
+    if (!reached.empty())
+        note.lines.push_back("cooled air blown up comes this high before it falls back: " + listed(reached));
+    if (!dropped.empty())
+        note.lines.push_back("cooled air blown across drops so far over its throw: " + listed(dropped));
+    return note.lines.empty() ? Note{} : note;
 }
 
 Note trust_note(const PlaceView& view) {

@@ -6,7 +6,9 @@
 #include <sstream>
 
 #include "house/cannot_answer.hpp"
+#include "house/mirrored.hpp"
 #include "questions/answer_branch.hpp"
+#include "questions/answer_trunk.hpp"
 #include "questions/sheets.hpp"
 #include "units/unit.hpp"
 
@@ -109,8 +111,9 @@ TEST(AnswerPlace, a_place_farther_away_has_no_shorter_duct) {
     };
     for (const Place& a : answer.places)
         for (const Place& b : answer.places)
-            if (a.figures && b.figures && a.location.mount == b.location.mount && far(a) < far(b))
+            if (a.figures && b.figures && a.location.mount == b.location.mount && far(a) < far(b)) {
                 EXPECT_LE(a.figures->run, b.figures->run + units::Length(1e-9));
+            }
 }
 
 TEST(AnswerPlace, better_glass_or_a_warmer_night_never_makes_the_window_side_worse) {
@@ -129,6 +132,58 @@ TEST(AnswerPlace, better_glass_or_a_warmer_night_never_makes_the_window_side_wor
         EXPECT_LE(answer.falling[0].dissatisfied, last) << night;
         last = answer.falling[0].dissatisfied;
     }
+}
+
+// West for east.
+TEST(AnswerPlace, a_mirrored_room_has_the_mirrored_answer) {
+    const a_survey::Mirror mirror{house::WallSide::west, house::WallSide::east, true};
+    for (const char* name : {"under-the-window", "good-glass", "tub-under-window"}) {
+        const house::Survey survey = sheets::survey(sheets::a_case(name));
+        const PlaceAnswer here = questions::compare_places(survey, {"bath", {}, {}});
+        const PlaceAnswer there =
+            questions::compare_places(a_survey::mirrored(survey, mirror), {"bath", {}, {}});
+        ASSERT_TRUE(here.chosen && there.chosen) << name;
+        ASSERT_EQ(here.places.size(), there.places.size()) << name;
+        const registers::Location &one = here.choice().location, &other = there.choice().location;
+        EXPECT_NEAR((one.middle.east + other.middle.east - here.house.room(here.room).width).si(), 0, 1e-9)
+            << name;
+        EXPECT_NEAR((one.middle.north - other.middle.north).si(), 0, 1e-9) << name;
+        EXPECT_NEAR(here.choice().figures->trial.gives / there.choice().figures->trial.gives, 1, 1e-9)
+            << name;
+    }
+}
+
+// One way to what a proposed outlet gets: trunk, asked of the sheet as it stands, gives it the same.
+TEST(AnswerPlace, at_the_sheets_own_place_trunk_gives_the_same_air) {
+    const std::string sheet = sheets::a_case("under-the-window");
+    const PlaceAnswer answer = placed(sheet);
+    const auto trunk = questions::answer_trunk(sheets::survey(sheet));
+    // Led to where the sheet puts it: the joist in the way there does not change the air.
+    const auto branch = questions::answer_branch(sheets::survey(sheet));
+    EXPECT_NEAR(trunk.rooms.back().after / branch.sizing.choice().gives, 1, 1e-6);
+    ASSERT_TRUE(answer.chosen);
+    EXPECT_EQ(answer.size, branch.sizing.choice().pipe);
+    EXPECT_NEAR(answer.choice().figures->trial.gives / branch.sizing.choice().gives, 1, 0.02);
+}
+
+TEST(AnswerPlace, where_there_is_cooling_the_cooled_air_is_told_too) {
+    const std::string cooled =
+        with(with(sheets::a_case("good-glass"), "[heater]", "[cooling]\nkind = \"coil\"\n[heater]"),
+             "winter_outdoor", "summer_outdoor = \"91 F\"\nlatitude = \"42 deg\"\nwinter_outdoor");
+    const PlaceAnswer warm = placed(sheets::a_case("good-glass")), cold = placed(cooled);
+    bool any = false;
+    for (const Place& place : warm.places)
+        if (place.figures) {
+            EXPECT_FALSE(place.figures->warm.cooled_reaches || place.figures->warm.cooled_drops);
+        }
+    for (const Place& place : cold.places) {
+        if (!place.figures) continue;
+        const questions::WarmAirThere& air = place.figures->warm;
+        any = any || air.cooled_reaches;
+        EXPECT_GE(air.cooled_reaches.value_or(units::Length()), units::Length());
+        EXPECT_GE(air.cooled_drops.value_or(units::Length()), units::Length());
+    }
+    EXPECT_TRUE(any);
 }
 
 template <class Exception>
@@ -154,8 +209,8 @@ TEST(AnswerPlace, a_room_no_run_leads_to_is_told_what_to_plan) {
 }
 
 TEST(AnswerPlace, a_window_that_stands_nowhere_is_asked_for) {
-    EXPECT_THAT(why_not<house::CannotAnswer>(with(sheets::a_case("good-glass"), "centre = \"3 ft 9 in\"\n", ""),
-                                             {"bath", {}, {}}),
+    EXPECT_THAT(why_not<house::CannotAnswer>(
+                    with(sheets::a_case("good-glass"), "centre = \"3 ft 9 in\"\n", ""), {"bath", {}, {}}),
                 HasSubstr("write its centre along the wall"));
 }
 

@@ -103,12 +103,13 @@ TEST(Locations, no_register_stands_behind_an_open_door) {
     room.plan->doors[0].swing =
         house::DoorSwing{2.5 * unit::foot, 3 * unit::foot, 1.5 * unit::foot, false, false};
     for (const Location& location : locations(room, all_of(room)))
-        if (location.wall == house::WallSide::east && !location.stopped)
+        if (location.wall == house::WallSide::east && !location.stopped) {
             EXPECT_LT(location.face.north / unit::foot, 1.5 + 1e-9);
+        }
 }
 
 TEST(Locations, a_shower_splashes_what_is_near_it) {
-    const house::Room room = room_of({"======", "=SS..=", "=SS..=", "##WW##"});
+    const house::Room room = room_of({"========", "=SS....=", "=SS....=", "###WW###"});
     const auto under = of(locations(room, all_of(room)), Where::under_window);
     ASSERT_FALSE(under.empty());
     ASSERT_TRUE(under[0].stopped);
