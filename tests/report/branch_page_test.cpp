@@ -169,7 +169,12 @@ TEST(BranchPage, judges_the_ducts_that_are_there_and_the_way_back) {
                 testing::MatchesRegex(
                     "with its door shut and no return in it, the bath must let [0-9]+ cfm out again "
                     "at no more than 0.012 in.wc: a gap of .* under a door 2 ft 8 in wide, or a pair "
-                    "of transfer grilles of [0-9.]+ ft2 each"));
+                    "of transfer grilles of [0-9]+ in2 each"));
+    EXPECT_THAT(report::with_plain_spaces(note(page, "way back")->lines.at(1)),
+                testing::MatchesRegex("or over the ceiling: an? [0-9]+ in flexible duct, 8 ft of it .*"));
+    ASSERT_NE(note(page, "return side"), nullptr);
+    EXPECT_THAT(report::with_plain_spaces(note(page, "return side")->lines[0]),
+                testing::HasSubstr("of grille face in all, at 400 ft/min over it"));
 }
 
 }  // namespace

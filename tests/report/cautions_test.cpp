@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "report/houses.hpp"
+#include "units/unit.hpp"
 
 namespace {
 
@@ -29,6 +30,34 @@ TEST(Cautions, name_what_burns_beside_the_heater) {
     house.heater.kind = house::HeaterKind::furnace;
     EXPECT_THAT(cautions(house),
                 Contains(HasSubstr("the heater and the gas water heater in its space need air")));
+}
+
+// Only where something burns, and only of what really draws.
+TEST(Cautions, name_what_draws_on_a_flue_and_a_plate_exceeded) {
+    house::House house;
+    house.heater.kind = house::HeaterKind::furnace;
+    const report::FlowingAir air{{"the exhaust fans draw 50 cfm"}, "temperature rise comes to 80 F"};
+    EXPECT_THAT(cautions(house, air),
+                Contains(HasSubstr("The exhaust fans draw 50 cfm: flue gas can follow")));
+    EXPECT_THAT(cautions(house, air), Contains(HasSubstr("nameplate: temperature rise comes to 80 F")));
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("flue"))));
+    EXPECT_THAT(cautions(house), Not(Contains(HasSubstr("nameplate"))));
+    house.heater.kind = house::HeaterKind::electric;
+    EXPECT_THAT(cautions(house, air), Not(Contains(HasSubstr("flue"))));
+}
+
+TEST(Cautions, speak_of_studs_where_the_duct_runs_between_studs) {
+    house::House house;
+    house.ducts.resize(1);
+    house.ducts[0].state = house::State::added;
+    house.ducts[0].through = 0;
+    house.bays.resize(1);
+    house.bays[0].framing = house::Framing::studs;
+    house.bays[0].depth = 3.5 * units::unit::inch;
+    // International Residential Code R602.6: a bearing stud is notched by 25 %, bored by 40 % of its width.
+    EXPECT_THAT(cautions(house),
+                Contains(HasSubstr("in a bearing stud 3-1/2 in deep, no hole over 1-3/8 in and "
+                                   "no notch deeper than 7/8 in")));
 }
 
 TEST(Cautions, warn_of_cutting_wood_for_a_new_duct) {
