@@ -14,11 +14,11 @@ std::string beyond_plate(const TrunkView& view) {
     if (heater.max_static.si() > 0 && after.external_static > heater.max_static)
         beyond.push_back(fmt::format("external static pressure comes to {}, {} is allowed",
                                      figure(after.external_static, view.system),
-                                     number(heater.max_static, view.system)));
+                                     figure(heater.max_static, view.system)));
     if (after.rise > heater.most_rise || after.rise < heater.least_rise)
         beyond.push_back(fmt::format("temperature rise comes to {}, {} to {} is allowed",
                                      figure(after.rise, view.system), number(heater.least_rise, view.system),
-                                     number(heater.most_rise, view.system)));
+                                     figure(heater.most_rise, view.system)));
     return beyond.empty() ? std::string() : listed(beyond);
 }
 

@@ -8,6 +8,7 @@
 #include <regex>
 
 #include "report/expression.hpp"
+#include "report/figures.hpp"
 #include "report/houses.hpp"
 #include "report/page_parts.hpp"
 #include "report/text.hpp"
@@ -140,6 +141,12 @@ std::string first_words(const std::string& sentence) {
     return sentence.substr(0, sentence.find_first_of(":;"));
 }
 
+// Nor their units.
+std::string without_figures(const std::string& sentence) {
+    static const std::regex figure("[0-9.,]+( to [0-9.,]+)? (cfm|L/s|in.wc|Pa|F|K)");
+    return std::regex_replace(report::with_plain_spaces(sentence), figure, "N");
+}
+
 TEST(Pages, in_other_units_say_the_same) {
     const auto us = all_pages({System::us, false}), si = all_pages({System::si, false});
     for (std::size_t i = 0; i < us.size(); ++i) {
@@ -149,7 +156,9 @@ TEST(Pages, in_other_units_say_the_same) {
                       b.headline.substr(0, b.headline.find(". It")));
         else
             EXPECT_EQ(first_words(a.verdict), first_words(b.verdict)) << us[i].name;
-        EXPECT_EQ(a.cautions, b.cautions);
+        ASSERT_EQ(a.cautions.size(), b.cautions.size());
+        for (std::size_t c = 0; c < a.cautions.size(); ++c)  // one tells what the air draws, in figures
+            EXPECT_EQ(without_figures(a.cautions[c]), without_figures(b.cautions[c]));
         ASSERT_EQ(a.tables.size(), b.tables.size()) << us[i].name;
         for (std::size_t t = 0; t < a.tables.size(); ++t) {
             ASSERT_EQ(a.tables[t].rows.size(), b.tables[t].rows.size()) << us[i].name;
@@ -227,7 +236,7 @@ TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
     const Page page = report::branch_page(branch_of(bath_sheet()), {});
     const std::string line = report::with_plain_spaces(note(page, "to buy")->lines[0]);
     for (const char* part : {"round pipe, 17 ft", "top takeoff, 1", "round elbow 90, adjustable, 2",
-                             "floor boot, end entry, 1", "damper, 1", "floor register, 1"})
+                             "floor boot, end entry, 1", "damper, 1", "floor register, about"})
         EXPECT_NE(line.find(part), std::string::npos) << line;
 }
 
