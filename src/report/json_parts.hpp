@@ -23,6 +23,11 @@ std::string text_of(const Json& json) {
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+template <class Json, class Optional>
+Json si_or_null(const Optional& quantity) {
+    return quantity ? Json(si(*quantity)) : Json(nullptr);
+}
+
 template <class Json>
 Json range_of(questions::Range range) {
     return {

@@ -11,11 +11,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-template <class Optional>
-Json si_or_null(const Optional& quantity) {
-    return quantity ? Json(si(*quantity)) : Json(nullptr);
-}
-
 const char* word_of(questions::WindowSide side) {
     switch (side) {
         case questions::WindowSide::needed:
@@ -107,10 +102,10 @@ Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
             {"rise_m", si(warm.rise)},
             {"at_glass", at_glass_of(warm.at_glass)},
             {"from_high_up", from_high_up_of(warm.from_high_up)},
-            {"cooled_reaches_m", si_or_null(warm.cooled_reaches)},
-            {"cooled_drops_m", si_or_null(warm.cooled_drops)},
+            {"cooled_reaches_m", si_or_null<Json>(warm.cooled_reaches)},
+            {"cooled_drops_m", si_or_null<Json>(warm.cooled_drops)},
             {"washes", figures->washes},
-            {"from_water_m", si_or_null(figures->from_water)},
+            {"from_water_m", si_or_null<Json>(figures->from_water)},
             {"water", figures->water}};
 }
 

@@ -11,17 +11,12 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-template <class Optional>
-Json si_or_null(const Optional& quantity) {
-    return quantity ? Json(si(*quantity)) : Json(nullptr);
-}
-
 Json room_of(const questions::RoomShare& share, const questions::TrunkAnswer& answer) {
     const bool before = answer.both.found_is_supplied;
     return {{"room", share.room ? Json(answer.house().room(*share.room).name) : Json(nullptr)},
             {"supply_before_m3_s", before ? Json(si(share.before)) : Json(nullptr)},
             {"supply_m3_s", si(share.after)},
-            {"needs_m3_s", si_or_null(share.needs)},
+            {"needs_m3_s", si_or_null<Json>(share.needs)},
             {"wanted_C", celsius(share.wanted)},
             {"reaches_before_C", before ? Json(celsius(share.reached_before)) : Json(nullptr)},
             {"reaches_C", celsius(share.reached_after)}};
