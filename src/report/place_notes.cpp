@@ -25,9 +25,10 @@ bool may_be_built(const questions::Place& place) {
 std::string wet_words(const PlaceView& view, std::size_t index) {
     const PlaceFigures& figures = *view.place(index).figures;
     const bool splash = *figures.from_water < splashed;
-    return fmt::format("{} is {} from the {}: {}", view.number_of(index),
-                       to_the_inch(*figures.from_water, view.system), figures.water,
-                       splash ? "splash, mop and bare feet reach it" : "wet feet step on it");
+    const bool touches = *figures.from_water < 1 * units::unit::inch;
+    return fmt::format("{} is {} the {}: {}", view.number_of(index),
+                       touches ? "right beside" : to_the_inch(*figures.from_water, view.system) + " from",
+                       figures.water, splash ? "splash, mop and bare feet reach it" : "wet feet step on it");
 }
 
 }  // namespace

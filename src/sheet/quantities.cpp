@@ -22,6 +22,16 @@ std::string with_its_unit(double number, std::string_view with_unit) {
 
 }  // namespace
 
+units::Reading<double> read_stretch(std::string_view text) {
+    units::Reading<double> reading = units::read_fraction(text);
+    auto* problem = std::get_if<units::ReadProblem>(&reading);
+    if (problem && problem->text.ends_with("is more than 1")) {
+        problem->text = '"' + std::string(text) + "\" is longer than the duct is when pulled straight";
+        problem->remedy = "write how much of its full length it takes up, 100 % at the most, as \"96 %\"";
+    }
+    return reading;
+}
+
 void blame_not_quoted(const Value& value, std::string_view with_unit, std::string_view sample) {
     const std::string in_quotes = '"' + std::string(sample) + '"';
     const std::optional<double> number = number_in(*value.node);

@@ -64,6 +64,9 @@ inline constexpr Kind<units::Airflow> flow_or_none{units::read_airflow, "airflow
 inline constexpr Kind<units::Resistance> wrap_resistance{units::read_resistance, "R-values", "R-{}", "R-6",
                                                          Sign::not_negative};
 inline constexpr Kind<double> efficiency{units::read_fraction, "shares", "{} %", "80 %", Sign::positive};
+// Of a flexible duct's full length.
+units::Reading<double> read_stretch(std::string_view text);
+inline constexpr Kind<double> stretch{read_stretch, "shares", "{} %", "96 %", Sign::positive};
 inline constexpr Kind<double> fraction{units::read_fraction, "shares", "{} %", "20 %"};
 
 inline constexpr Kind<double> solar_share{units::read_fraction, "shares", "{} %", "57 %", Sign::positive};

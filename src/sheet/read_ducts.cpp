@@ -32,7 +32,7 @@ house::SurveyDuct read_duct(TableReader& table) {
     duct.at = table.quantity("at", distance);
     read_shape(table, duct);
     duct.kind = table.one_of<house::DuctKind>("kind");
-    duct.stretch = table.quantity("stretch", efficiency);
+    duct.stretch = table.quantity("stretch", stretch);
     duct.length = table.quantity("length", distance);
     duct.fittings = table.texts("fittings", "\"stackhead\"");
     duct.turns = read_turns(table, "turns");
