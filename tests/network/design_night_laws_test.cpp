@@ -104,9 +104,12 @@ RC_GTEST_PROP(DesignNightLaws, what_is_lost_on_the_way_is_lost_by_ducts_and_leak
         area += wall, around += wall * section.surroundings.si();
     }
     around = area > 0 ? around / area : some.made.house.site.winter_indoor.si();
-    // A return pressed above what is around it (a room blown full) leaks outwards: that is no heat of the
-    // ducts.
-    lost += std::max(0.0, some.point.return_leak.si()) * some.cp() * (mix - around);
+    // A return pressed above what is around it (a room blown full) leaks outwards: air as warm as it comes
+    // back is made up for by air of the house's mix.
+    const double back =
+        some.night.supply.si() - some.made.machine.output.si() / (some.point.blower.si() * some.cp());
+    const double leak = some.point.return_leak.si();
+    lost += leak * some.cp() * (mix - (leak > 0 ? around : back));
     RC_ASSERT(std::abs(lost - some.night.lost_on_the_way.si()) < 1e-7 * some.made.machine.output.si());
 }
 
