@@ -102,7 +102,7 @@ TEST(UnknownWords, InAWindowAndADoor) {
             "6:1-7 | unknown word 'center' in window 'big window' of room 'bath' | did you mean 'centre'? | ",
             "8:1-5 | unknown word 'glas' in window number 2 of room 'bath' | did you mean 'glass'? | ",
             "10:1-10 | unknown word 'threshold' in door number 1 of room 'bath' |  | the words here are: "
-            "wall, centre, width, height, u, undercut, shut"));
+            "wall, centre, width, height, u, undercut, shut, swings"));
 }
 
 TEST(UnknownWords, AboveARoom) {
