@@ -28,6 +28,11 @@ PlaceAnswer placed(const std::string& sheet, const std::string& room = "bath") {
     return answer_place(sheets::survey(sheet), {room, {}, {}});
 }
 
+// Without its guesses weighed.
+PlaceAnswer compared(const std::string& sheet) {
+    return questions::compare_places(sheets::survey(sheet), {"bath", {}, {}});
+}
+
 TEST(AnswerPlace, under_old_single_glass_the_advice_wins) {
     const PlaceAnswer answer = placed(sheets::a_case("under-the-window"));
     EXPECT_EQ(answer.window_side, WindowSide::needed);
@@ -103,7 +108,7 @@ TEST(AnswerPlace, a_place_carried_over_gives_branch_the_same_air) {
 }
 
 TEST(AnswerPlace, a_place_farther_away_has_no_shorter_duct) {
-    const PlaceAnswer answer = placed(sheets::a_case("good-glass"));
+    const PlaceAnswer answer = compared(sheets::a_case("good-glass"));
     const house::Plan& plan = *answer.house.room(answer.room).plan;
     const registers::Spot from = registers::inner_corner(plan);
     const auto far = [&](const Place& place) {
@@ -119,16 +124,16 @@ TEST(AnswerPlace, a_place_farther_away_has_no_shorter_duct) {
 TEST(AnswerPlace, better_glass_or_a_warmer_night_never_makes_the_window_side_worse) {
     double last = 2;
     for (const char* glass : {"single", "single + storm", "double, low-e", "triple, low-e"}) {
-        const auto answer = placed(with(sheets::a_case("under-the-window"), "glass  = \"single\"",
-                                        std::string("glass  = \"") + glass + "\""));
+        const auto answer = compared(with(sheets::a_case("under-the-window"), "glass  = \"single\"",
+                                          std::string("glass  = \"") + glass + "\""));
         ASSERT_FALSE(answer.falling.empty());
         EXPECT_LE(answer.falling[0].dissatisfied, last) << glass;
         last = answer.falling[0].dissatisfied;
     }
     last = 2;
     for (const char* night : {"-20 F", "0 F", "20 F", "45 F"}) {
-        const auto answer = placed(with(sheets::a_case("under-the-window"), "winter_outdoor = \"0 F\"",
-                                        std::string("winter_outdoor = \"") + night + "\""));
+        const auto answer = compared(with(sheets::a_case("under-the-window"), "winter_outdoor = \"0 F\"",
+                                          std::string("winter_outdoor = \"") + night + "\""));
         EXPECT_LE(answer.falling[0].dissatisfied, last) << night;
         last = answer.falling[0].dissatisfied;
     }
@@ -170,7 +175,7 @@ TEST(AnswerPlace, where_there_is_cooling_the_cooled_air_is_told_too) {
     const std::string cooled =
         with(with(sheets::a_case("good-glass"), "[heater]", "[cooling]\nkind = \"coil\"\n[heater]"),
              "winter_outdoor", "summer_outdoor = \"91 F\"\nlatitude = \"42 deg\"\nwinter_outdoor");
-    const PlaceAnswer warm = placed(sheets::a_case("good-glass")), cold = placed(cooled);
+    const PlaceAnswer warm = compared(sheets::a_case("good-glass")), cold = compared(cooled);
     bool any = false;
     for (const Place& place : warm.places)
         if (place.figures) {
