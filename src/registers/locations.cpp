@@ -161,7 +161,7 @@ class Finder {
     }
 
     void low_in_outside_wall(WallSide wall) {
-        if (!looked_.mount || !wanted(Mount::low_wall)) return;
+        if (!wanted(Mount::low_wall)) return;
         Location location = wall_at(wall, 0.5 * plan_.wall(wall).length, Mount::low_wall);
         location.stopped = Stopped{Stop::outside_wall, {}, 0};
         keep(std::move(location), Where::outside_wall, {}, {});
