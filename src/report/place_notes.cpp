@@ -111,8 +111,12 @@ Note trust_note(const PlaceView& view) {
             "a deep sill, a curtain or furniture over the register stops the warm air; leaks of the sash "
             "come "
             "on top of the cold air"};
+    for (const house::PlanWindow& window : view.room().plan->windows)
+        if (!window.sill)
+            note.lines.push_back("the sheet gives the " + window.name + " no sill: a usual height is taken");
     note.lines.emplace_back(
-        "each run is the shortest right-angled way: an estimate; what stands in its way was not looked at");
+        "each run is the sheet's, longer or shorter by the shortest right-angled way from the room's inner "
+        "corner: an estimate; what stands in its way was not looked at");
     return note;
 }
 
