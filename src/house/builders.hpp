@@ -88,6 +88,10 @@ void build_plans(Work& work);
 std::vector<Fixture> build_fixtures(Work& work, const SurveyRoom& written, const Room& room);
 void blame_misplaced_floors(Work& work);
 std::optional<JoistFloor> floor_under(const Work& work, const SurveyRoom& written, const Room& room);
+// studs_in.cpp: where the studs of an opened wall stand.
+void blame_misplaced_studs(Work& work, const SurveyRoom& written, const Room& room);
+void place_studs(const Work& work, const SurveyRoom& written, const SurveyStuds& studs, WallSide side,
+                 PlanWall& wall);
 
 // ground.cpp: what lies in the ground or on it, and how cold it is.
 units::Temperature ground_temperature(Work& work, const std::string& used_for);

@@ -38,6 +38,7 @@ bool add_unnamed(Work& work, const SurveyConstruction& construction, std::string
         return true;
     }
     layers.bay_depth += thickness;
+    layers.bay_after = layers.names.size();
     layers.bay += units::Resistance(
         work.ledger.take(open ? DefaultId::open_bay : DefaultId::unknown_bay, construction.name));
     return true;

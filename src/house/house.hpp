@@ -35,6 +35,7 @@ struct Layers {
     units::Resistance unknown = {};  // of the layers nobody knows
     units::Resistance bay = {};      // of a bay open at its ends, or of a filling nobody knows
     units::Length bay_depth = {};    // how thick that bay is; 0: there is none
+    std::size_t bay_after = 0;       // how many of the named layers lie outside of it
 };
 // How a surface is made: a U-factor, a glass by name, or layers.
 using Assembly = std::variant<units::Transmittance, CatalogueName, Layers>;

@@ -26,12 +26,22 @@ struct Stretch {
     units::Length from, to;
 };
 
+// Faces of one joist or stud across its run, sisters included: from the west, or from the south.
+struct Member {
+    int number = 1;  // counted as in the sheet
+    units::Length from, to;
+};
+using Joist = Member;
+using Stud = Member;
+
 struct PlanWall {
     units::Length length;
     Space beyond = Space::heated_rooms;  // or another room
     // How much of its length faces that space. Less than all of it where the sheet gives an area: which part
     // it is the sheet does not say.
     units::Length faces_it;
+    std::vector<Stud> studs;   // along the wall; empty where the sheet does not place them
+    units::Length stud_depth;  // across the wall; 0: not known
 };
 
 // In any wall of the four. The stretch is empty where the sheet does not say where it is.
@@ -62,12 +72,6 @@ struct Fixture {
     FixtureKind kind = FixtureKind::other;
     std::string name;  // or its kind
     Box box;
-};
-
-// Faces of one joist across its run, sisters included: from the west, or from the south.
-struct Joist {
-    int number = 1;  // counted as in the sheet
-    units::Length from, to;
 };
 
 struct JoistFloor {

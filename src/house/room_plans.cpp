@@ -15,10 +15,11 @@ bool lists_walls(const SurveyRoom& written) {
                        [](const SurveySurface& surface) { return kind_of(surface) == SurfaceKind::wall; });
 }
 
-PlanWall plan_wall(const SurveyRoom& written, const Room& room, WallSide side) {
+PlanWall plan_wall(const Work& work, const SurveyRoom& written, const Room& room, WallSide side) {
     PlanWall wall;
     wall.length = wall.faces_it = wall_length(room, side);
     for (const SurveyWall& named : written.walls) {
+        if (named.side == side) place_studs(work, written, named.studs, side, wall);
         const bool faces = named.side == side && named.faces;
         const auto space = faces ? space_named(named.faces->value) : std::nullopt;
         if (!space) continue;
@@ -102,7 +103,7 @@ Plan plan_of(Work& work, const SurveyRoom& written, const Room& room) {
     plan.width = room.width;
     plan.depth = room.depth;
     for (const WallSide side : sides)
-        plan.walls[static_cast<std::size_t>(side)] = plan_wall(written, room, side);
+        plan.walls[static_cast<std::size_t>(side)] = plan_wall(work, written, room, side);
     for (const SurveyWindow& window : written.windows)
         if (window.wall) plan.windows.push_back(plan_window(work, written, window));
     for (const SurveyDoor& door : written.doors)
@@ -127,6 +128,7 @@ void build_plans(Work& work) {
         const SurveyRoom& written = work.survey.rooms[static_cast<std::size_t>(room.id.index)];
         fit_inside_doors(work, written, room);
         blame_hinges(work, written, room);
+        blame_misplaced_studs(work, written, room);
         const bool is_a_box = written.size && !lists_walls(written);
         if (!is_a_box)
             blame_fixtures_without_a_plan(work, written, room);

@@ -76,6 +76,12 @@ struct SurveyFan {  // [[room.exhaust_fan]]
     Maybe<FanRuns> runs;
 };
 
+struct SurveyStuds {               // of an opened wall
+    Maybe<Two> stud;               // thickness, depth
+    Maybe<units::Length> spacing;  // centre to centre
+    Maybe<units::Length> first;    // the first stud's centre, from the wall's west or south end
+};
+
 struct SurveyWall {
     WallSide side = WallSide::north;
     Place place;
@@ -83,6 +89,7 @@ struct SurveyWall {
     Maybe<units::Area> area;          // of the part that faces so, openings included; empty: the whole side
     Maybe<units::Length> room_grows;  // outwards, by the work; below zero: furred in
     SurveyGround ground = {};
+    SurveyStuds studs = {};
 };
 
 struct SurveyHorizontal {  // what lies above or below a room

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "house/cannot_answer.hpp"
+#include "house/lone_windows.hpp"
 #include "house/run_to_room.hpp"
 #include "questions/asked_outlet.hpp"
 #include "questions/asked_room.hpp"
@@ -75,14 +76,10 @@ std::vector<Place> places_of(const RunToRoom& run, const std::vector<registers::
     return places;
 }
 
-Washes washes_by(const std::optional<PlaceFigures>& figures) {
-    if (!figures || !figures->washes) return Washes::no;
-    return figures->surely_washes ? Washes::surely : Washes::just;
-}
-
 std::vector<Washes> washed(const std::vector<Place>& places) {
     std::vector<Washes> washes;
-    for (const Place& place : places) washes.push_back(washes_by(place.figures));
+    for (const Place& place : places)
+        washes.push_back(place.figures ? washes_by(*place.figures) : Washes::no);
     return washes;
 }
 
@@ -135,6 +132,7 @@ void choose(PlaceAnswer& answer, const RunToRoom& run) {
 // What is the same for every place.
 struct Ground {
     house::SurveyWithRun run;
+    std::vector<std::string> centred;  // windows
     BothHouses both;
     house::RoomId room;
     house::Outlet outlet;
@@ -158,7 +156,9 @@ struct Ground {
     }
 };
 
-Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
+Ground ground_of(house::Survey survey, const PlaceQuestion& question) {
+    Ground ground;
+    ground.centred = house::centre_lone_windows(survey, question.room);
     const house::House asked_of = house::build(survey, {}, house::Stage::planned).house;
     const house::RoomId id = asked_room(asked_of, question.room);
     const house::Room& room = asked_of.room(id);
@@ -166,9 +166,8 @@ Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
         throw house::CannotAnswer(
             {}, "the " + room.name + " has no plan: give its corner, its size and walls by their sides");
     check_windows(room, question.window);
-    Ground ground;
     ground.room = id;
-    ground.run = house::with_run_to(survey, question.room);
+    ground.run = house::with_run_to(std::move(survey), question.room);
     ground.both = both_houses(ground.run.survey, {}, first_try);
     const house::House& house = ground.both.planned.house;
     ground.outlet = asked_outlet(house, ground.run.outlet);
@@ -181,7 +180,9 @@ Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
     ground.face = long_side_first(
         register_face(ground.outlet, house::Mount::floor, sizing.choice(), ground.longest).face);
     ground.locations = registers::locations(
-        room, {ground.face, question.mount, question.window, registers::inner_corner(*room.plan)});
+        room, {ground.face, register_face(ground.outlet, house::Mount::low_wall, sizing.choice()).face,
+               question.mount, question.window, registers::inner_corner(*room.plan)});
+    stop_in_shallow_walls(house.room(id), ground.locations);
     return ground;
 }
 
@@ -203,6 +204,9 @@ PlaceAnswer compared(const Ground& ground) {
     const RunToRoom run = ground.led(both.planned);
     answer.places = places_of(run, ground.locations, answer.falling);
     choose(answer, run);
+    answer.summer = place_in_summer(run, answer.places);
+    answer.centred = ground.centred;
+    answer.sill_taken = sill_taken(run, answer.places, answer.falling, answer.chosen);
     answer.now = outlets_now(both, answer.room);
     return answer;
 }

@@ -6,10 +6,10 @@
 // then asked for as `branch` does, so that a place carried over to the sheet gives the same air.
 //
 // The choice has no score. What cannot be built, what brings too little air, what leaves its warm air under
-// the ceiling, and what is loud is ruled out. Of the rest, where the falling air of a window is felt
-// (registers/ falling_air.hpp and draught.hpp: more than 20 % of people needed, 10 to 20 % useful; our own
-// proposal), the places that wash it come first; then more air beyond the need, then the shorter run, each
-// only as far as it is told apart. Equals are said to be equals.
+// the ceiling, what leaves too little insulation in an outside wall, and what is loud is ruled out. Of the
+// rest, where the falling air of a window is felt (registers/ falling_air.hpp and draught.hpp: more than 20 %
+// of people needed, 10 to 20 % useful; our own proposal), the places that wash it come first; then more air
+// beyond the need, then the shorter run, each only as far as it is told apart. Equals are said to be equals.
 #pragma once
 
 #include <optional>
@@ -45,7 +45,10 @@ struct PlaceAnswer {
     std::vector<std::size_t> as_good;          // others that figures do not tell apart from it
     std::optional<std::size_t> chosen_before;  // with walls and windows as found; may be the same
     std::vector<OutletNow> now;                // as found
-    Weighed weighed;                           // supply air, need of the chosen place, m3/s
+    std::optional<PlaceInSummer> summer;
+    std::vector<std::string> centred;  // windows that stand in the middle of their walls for want of a word
+    std::optional<SillTaken> sill_taken;
+    Weighed weighed;  // supply air, need of the chosen place, m3/s
     const Place& choice() const { return places[*chosen]; }
 };
 

@@ -31,6 +31,11 @@ bool comes_before(const Place& a, const Place& b) {
 
 }  // namespace
 
+Washes washes_by(const PlaceFigures& figures) {
+    if (!figures.washes) return Washes::no;
+    return figures.surely_washes ? Washes::surely : Washes::just;
+}
+
 RuledOut ruled_out(const Place& place) {
     if (place.location.stopped || !place.figures) return RuledOut::stopped;
     const PlaceFigures& figures = *place.figures;
@@ -38,6 +43,7 @@ RuledOut ruled_out(const Place& place) {
     if (!needs || figures.trial.gives < (1 - air_accuracy) * needs->airflow) return RuledOut::too_little_air;
     if (figures.warm.from_high_up && figures.warm.from_high_up->warm_air == registers::WarmAir::stays_up)
         return RuledOut::stays_up;
+    if (figures.in_cold_wall && !figures.in_cold_wall->enough()) return RuledOut::cold_wall;
     if (figures.sound == registers::Sound::loud) return RuledOut::loud;
     return RuledOut::no;
 }

@@ -9,8 +9,6 @@
 namespace questions {
 namespace {
 
-constexpr units::Length usually_stands{0.6}, nearest_stand{0.3};
-
 // People stand in a tub, before a basin or a bed.
 std::optional<units::Length> before_a_fixture(house::FixtureKind kind) {
     using enum house::FixtureKind;
@@ -58,7 +56,7 @@ Stand nearest_stand_to(const house::Plan& plan, house::WallSide wall) {
         if (!before) continue;
         const registers::Spot middle{0.5 * (fixture.box.west + fixture.box.east),
                                      0.5 * (fixture.box.south + fixture.box.north)};
-        const units::Length there = std::max(nearest_stand, from_wall(plan, wall, middle) + *before);
+        const units::Length there = std::max(stands_near, from_wall(plan, wall, middle) + *before);
         if (nearest.at.empty() || there < nearest.distance) nearest = {there, fixture.name};
     }
     return nearest;
@@ -80,9 +78,16 @@ FallingAir off_window(const house::Room& room, const house::PlanWindow& window,
         registers::cold_glass(window.height, lost.u, film, loss.inside - lost.beyond);
     air.speed = registers::falling_air_speed(glass, air.distance);
     air.air = loss.inside - registers::falling_air_colder(glass, air.distance);
-    const registers::Draught felt = registers::draught(air.air, air.speed);
+    const auto felt_at = [&](units::Length distance) {
+        return registers::draught(loss.inside - registers::falling_air_colder(glass, distance),
+                                  registers::falling_air_speed(glass, distance));
+    };
+    const registers::Draught felt = felt_at(air.distance);
     air.dissatisfied = felt.dissatisfied;
     air.tested = felt.tested;
+    if (!stand.at.empty()) return air;
+    air.dissatisfied_near = felt_at(stands_near).dissatisfied;
+    air.dissatisfied_far = felt_at(stands_far).dissatisfied;
     return air;
 }
 

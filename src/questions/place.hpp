@@ -8,8 +8,10 @@
 #include "questions/both_houses.hpp"
 #include "questions/size_branch.hpp"
 #include "registers/against_the_sheet.hpp"
+#include "registers/cooled_air.hpp"
 #include "registers/locations.hpp"
 #include "registers/sound.hpp"
+#include "registers/stack_in_wall.hpp"
 #include "registers/stays_up.hpp"
 
 namespace questions {
@@ -24,24 +26,32 @@ struct FallingAir {
     units::Velocity speed;     // over the floor there
     units::Temperature air;    // that moves there
     double dissatisfied = 0;   // share of clothed, dry people who feel it
-    bool tested = true;        // false: outside the range that share was tested in
+    // The same nearer and farther, where nobody is known to stand anywhere.
+    std::optional<double> dissatisfied_near, dissatisfied_far;
+    bool tested = true;  // false: outside the range that share was tested in
 };
 
 // How much a register at the window is worth.
 enum class WindowSide { needed, useful, indifferent };
 
-enum class RuledOut { no, stopped, too_little_air, stays_up, loud };
+enum class RuledOut { no, stopped, too_little_air, stays_up, cold_wall, loud };
 
 struct WarmAirThere {
     units::Length throw_length;                          // to 0.25 m/s
     std::optional<registers::AgainstTheSheet> at_glass;  // of one under or beside a window
+    registers::WashingJet washing;                       // the jet of that one, and
+    std::string_view blades;                             // how its blades stand
     std::optional<registers::FromHighUp> from_high_up;   // of one in the ceiling or high on a wall
     units::Length rise;                                  // of one low on a wall, over the run of its throw
-    // Cooled air blown up: how high it comes before it falls back; only where there is cooling.
-    std::optional<units::Length> cooled_reaches;
-    // Cooled air blown across: how far it drops over its throw; likewise.
-    std::optional<units::Length> cooled_drops;
 };
+
+// While the coil is on.
+struct CooledPlace {
+    units::Airflow gives;  // as it leaves the coil
+    registers::CooledAirThere air;
+};
+
+units::Length sill_of(const house::PlanWindow& window);  // the usual 3 ft where the sheet gives none
 
 struct PlaceFigures {
     BranchTrial trial;  // supply air, need, arrival, what the room reaches
@@ -52,10 +62,12 @@ struct PlaceFigures {
     registers::Sound sound = registers::Sound::quiet;
     units::Velocity face_speed;  // through what is open of its face
     WarmAirThere warm;
-    bool washes = false;                      // the window whose air is felt most
-    bool surely_washes = false;               // by more than the accuracy of both streams
-    std::optional<units::Length> from_water;  // to the nearest tub, shower or toilet
-    std::string water;                        // its name
+    std::optional<CooledPlace> cooled;                   // where there is cooling
+    std::optional<registers::StackInWall> in_cold_wall;  // of one in an outside wall
+    bool washes = false;                                 // the window whose air is felt most
+    bool surely_washes = false;                          // by more than the accuracy of both streams
+    std::optional<units::Length> from_water;             // to the nearest tub, shower or toilet
+    std::string water;                                   // its name
 };
 
 struct Place {
@@ -63,6 +75,8 @@ struct Place {
     std::optional<PlaceFigures> figures;  // none of one that cannot be built
     RuledOut ruled_out = RuledOut::no;
 };
+
+inline constexpr units::Length stands_near{0.3}, usually_stands{0.6}, stands_far{1.2};  // from the glass
 
 // falling_at_windows.cpp: off every window of a room in the outside walls of its plan, in the plan's order,
 // felt in front of the fixture nearest to it, or 0.6 m from it.
@@ -89,6 +103,11 @@ house::House led_to(const RunToRoom& run, const registers::Location& location);
 PlaceFigures place_figures(const RunToRoom& run, const registers::Location& location,
                            const std::vector<FallingAir>& falling);
 
+// outside_walls.cpp: what lies behind a register in an outside wall; empty of one that is not in any.
+std::optional<loads::OutsideTheBay> outside_of(const house::Room& room, const registers::Location& location);
+// Those whose bay no stack passes are stopped.
+void stop_in_shallow_walls(const house::Room& room, std::vector<registers::Location>& locations);
+
 // choose_place.cpp
 RuledOut ruled_out(const Place& place);
 struct Choice {
@@ -99,5 +118,28 @@ struct Choice {
 enum class Washes { no, just, surely };
 // `washes`: by place. The order of the places does not matter.
 Choice choose_place(const std::vector<Place>& places, WindowSide side, const std::vector<Washes>& washes);
+
+Washes washes_by(const PlaceFigures& figures);
+
+// sill_taken.cpp: of the window whose air is felt most, where the sheet gives it no sill; what another would
+// do.
+inline constexpr units::Length lowest_usual_sill{2 * units::unit::foot},
+    highest_usual_sill{4 * units::unit::foot};  // common practice
+struct SillTaken {
+    std::string window;
+    units::Length sill;
+    std::vector<units::Length> moves_the_choice;  // the lowest, the highest, both or neither
+};
+std::optional<SillTaken> sill_taken(const RunToRoom& run, const std::vector<Place>& places,
+                                    const std::vector<FallingAir>& falling,
+                                    std::optional<std::size_t> chosen);
+
+// place_in_summer.cpp: heating and cooling are told apart.
+struct PlaceInSummer {
+    units::Airflow needs;               // of this outlet, as it leaves the coil
+    std::optional<std::size_t> chosen;  // for cooling alone; empty: none brings enough
+};
+// Empty where there is no cooling.
+std::optional<PlaceInSummer> place_in_summer(const RunToRoom& run, const std::vector<Place>& places);
 
 }  // namespace questions

@@ -3,6 +3,7 @@
 
 #include "ducts/section.hpp"
 #include "ducts/stock_sizes.hpp"
+#include "questions/cooled_system.hpp"
 #include "questions/place.hpp"
 #include "questions/register_face.hpp"
 #include "registers/falling_air.hpp"
@@ -32,27 +33,26 @@ registers::WarmJet jet_of(const Outflow& out, const registers::OutletPattern& pa
 }
 
 // Straight blades or spread ones: the faster jet of those that wash the glass.
-registers::AgainstTheSheet at_glass(const house::Room& room, const registers::Location& location,
-                                    const FallingAir& falling, const Outflow& out) {
+void blow_at_glass(const house::Room& room, const registers::Location& location, const FallingAir& falling,
+                   const Outflow& out, WarmAirThere& warm) {
     const auto& windows = room.plan->windows;
     const auto window = std::find_if(windows.begin(), windows.end(),
                                      [&](const auto& one) { return one.name == falling.window; });
     const loads::Air room_air = loads::air_at(room.winter_indoor, out.pressure);
     const registers::ColdGlass glass{window->height, room.winter_indoor - falling.glass};
     const registers::FallingSheet sheet = registers::falling_sheet(glass, room.winter_indoor, room_air);
-    registers::AgainstTheSheet best;
-    bool any = false;
     for (const registers::OutletPattern& pattern : registers::outlet_patterns()) {
         if (pattern.mount != location.mount) continue;
         const registers::WashingJet jet{jet_of(out, pattern), out.face.width, pattern.spread};
         const registers::AgainstTheSheet now = registers::against_the_sheet(
-            jet, {window->sill.value_or(usual_sill), window->height, window->width, abs(location.off_centre)},
-            sheet);
-        const bool better = now.washes != best.washes ? now.washes : now.jet > best.jet;
-        if (!any || better) best = now;
-        any = true;
+            jet, {sill_of(*window), window->height, window->width, abs(location.off_centre)}, sheet);
+        const auto& best = warm.at_glass;
+        const bool better = !best || (now.washes != best->washes ? now.washes : now.jet > best->jet);
+        if (!better) continue;
+        warm.at_glass = now;
+        warm.washing = jet;
+        warm.blades = pattern.name;
     }
-    return best;
 }
 
 // From the wall a register is in to the one it blows at; of one in the ceiling half the way across.
@@ -63,19 +63,27 @@ units::Length run_across(const house::Plan& plan, const registers::Location& loc
     return across_north ? plan.depth : plan.width;
 }
 
-// The same flow, as cold as it leaves the coil.
-void add_cooled(const house::Summer& summer, const house::Room& room, const registers::OutletPattern& usual,
-                registers::WarmJet jet, WarmAirThere& there) {
+// The register is the one chosen for winter's need.
+CooledPlace cooled_place(HouseAtWork whole, int outlet, const house::Room& room,
+                         const registers::Location& location, const Outflow& warm) {
+    const house::Summer& summer = *whole.house.summer;
+    const auto& needs = warm.trial.needs;
+    if (needs) whole.machine.design.outlets[static_cast<std::size_t>(outlet)] = needs->flow;
+    CooledPlace cooled;
+    cooled.gives = cooled_system(whole, warm.trial.pipe).of(outlet);
+    const registers::OutletPattern& usual = registers::usual_pattern(location.mount);
+    registers::WarmJet jet = jet_of(warm, usual);
+    jet.jet.flow = cooled.gives;
     jet.room = summer.indoor;
     jet.warmer = summer.supply - summer.indoor;
-    const auto stops = registers::stops_at(jet, registers::Blows::up);
-    if (usual.blows == registers::Blows::up && stops) there.cooled_reaches = std::min(room.ceiling, *stops);
-    if (usual.blows == registers::Blows::across)
-        there.cooled_drops = std::min(room.ceiling, -registers::rise(jet, there.throw_length));
+    cooled.air = registers::cooled_air(jet, usual, room.ceiling);
+    return cooled;
 }
 
-WarmAirThere warm_air(const house::House& house, const house::Room& room, const registers::Location& location,
-                      const Outflow& out) {
+// The back of a stack and its boot, from the floor to the register's upper edge; common practice.
+units::Area back_of(const Outflow& out) { return out.face.width * (1 * units::unit::foot); }
+
+WarmAirThere warm_air(const house::Room& room, const registers::Location& location, const Outflow& out) {
     const registers::OutletPattern& usual = registers::usual_pattern(location.mount);
     const registers::WarmJet jet = jet_of(out, usual);
     WarmAirThere there;
@@ -85,7 +93,6 @@ WarmAirThere warm_air(const house::House& house, const house::Room& room, const 
             registers::from_high_up({jet, usual.blows, room.ceiling, run_across(*room.plan, location)});
     else if (usual.blows == registers::Blows::across)
         there.rise = std::min(room.ceiling, registers::rise(jet, there.throw_length));
-    if (house.summer) add_cooled(*house.summer, room, usual, jet, there);
     return there;
 }
 
@@ -122,6 +129,8 @@ void measure_run(const house::House& house, house::DuctId last, PlaceFigures& fi
 
 }  // namespace
 
+units::Length sill_of(const house::PlanWindow& window) { return window.sill.value_or(usual_sill); }
+
 PlaceFigures place_figures(const RunToRoom& run, const registers::Location& location,
                            const std::vector<FallingAir>& falling) {
     const auto whole = std::make_shared<const HouseAtWork>(
@@ -144,12 +153,16 @@ PlaceFigures place_figures(const RunToRoom& run, const registers::Location& loca
                       room.winter_indoor, supply.pressure};
     figures.face_speed = figures.trial.gives / out.free();
     figures.sound = registers::supply_sound(figures.face_speed);
-    figures.warm = warm_air(house, room, location, out);
+    figures.warm = warm_air(room, location, out);
+    if (house.summer) figures.cooled = cooled_place(*whole, run.outlet, room, location, out);
+    if (const auto outside = outside_of(room, location))
+        figures.in_cold_wall = registers::stack_in_wall(
+            {*outside, back_of(out), room.winter_indoor, house.site.winter_outdoor, figures.trial.arrives});
     const FallingAir* most = felt_most(falling);
     const bool at_it =
         location.where == registers::Where::under_window || location.where == registers::Where::beside_window;
     if (at_it && most && most->window == location.name) {
-        figures.warm.at_glass = at_glass(room, location, *most, out);
+        blow_at_glass(room, location, *most, out, figures.warm);
         figures.washes = figures.warm.at_glass->washes;
         figures.surely_washes =
             figures.washes && figures.warm.at_glass->jet >=

@@ -2,37 +2,18 @@
 
 #include <algorithm>
 
+#include "questions/cooled_system.hpp"
 #include "questions/house_gains.hpp"
 
 namespace questions {
 namespace {
 
-struct Cooled {
-    network::OperatingPoint point;
-    units::Density supply_density;
-};
-
-Cooled cooled(const HouseAtWork& at, const std::optional<house::Shape>& size) {
-    const house::Summer& summer = *at.house.summer;
-    network::Machine machine = at.machine;
-    machine.returns = summer.indoor;
-    const loads::Air return_air = loads::air_at(machine.returns, machine.pressure);
-    if (summer.airflow.si() > 0) {
-        const units::MassFlow flow = summer.airflow * return_air.density;
-        machine.blower = network::HeldAirflow{flow, {}};
-        machine.design_flow = flow;
-    }
-    machine.output = machine.design_flow * return_air.specific_heat * (summer.supply - summer.indoor);
-    return {network::operating_point(at.house, network::planned_ducts(at.house, at.machine, size), machine),
-            loads::air_at(summer.supply, machine.pressure).density};
-}
-
-units::Airflow air_of(const house::House& house, const Cooled& cooled, house::RoomId room) {
-    units::MassFlow sum;
+units::Airflow air_of(const house::House& house, const CooledSystem& cooled, house::RoomId room) {
+    units::Airflow sum;
     for (std::size_t i = 0; i < house.outlets.size(); ++i)
         if (house.outlets[i].room == room && house.is_supply(house.outlets[i]))
-            sum += cooled.point.outlets[i];
-    return sum / cooled.supply_density;
+            sum += cooled.of(static_cast<int>(i));
+    return sum;
 }
 
 }  // namespace
@@ -40,9 +21,9 @@ units::Airflow air_of(const house::House& house, const Cooled& cooled, house::Ro
 std::optional<TrunkInSummer> trunk_in_summer(const BothHouses& both, const house::Shape& size) {
     const house::House& house = both.planned.house;
     if (!house.summer) return std::nullopt;
-    const Cooled after = cooled(both.planned, size);
-    std::optional<Cooled> before;
-    if (both.found_is_supplied) before = cooled(both.found, std::nullopt);
+    const CooledSystem after = cooled_system(both.planned, size);
+    std::optional<CooledSystem> before;
+    if (both.found_is_supplied) before = cooled_system(both.found, std::nullopt);
     TrunkInSummer summer;
     summer.own_speed = house.summer->airflow.si() > 0;
     summer.blower = after.point.blower / after.point.return_air.density;

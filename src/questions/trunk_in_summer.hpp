@@ -1,8 +1,7 @@
 // The system at the blower's cooling speed: what every room gets of cooled air, before and after.
 //
-// The blower holds the airflow that the sheet gives for its cooling speed, as its taps are set to do (good to
-// 10 %: with one outlet more a fixed speed moves a little more); where the sheet gives none, it moves what it
-// does while heating. Rooms' needs: questions/house_gains.hpp. Air is told as it leaves the coil, in both.
+// The air: questions/cooled_system.hpp. Rooms' needs: questions/house_gains.hpp. Both are told as they leave
+// the coil.
 #pragma once
 
 #include <optional>

@@ -16,10 +16,11 @@ using house::Plan;
 using house::Stretch;
 using house::WallSide;
 
-constexpr units::Length beside_joist{0.25 * units::unit::inch};
+constexpr units::Length beside_wood{0.25 * units::unit::inch};
+constexpr units::Length hair{0.001};  // a measure met exactly is met in the mirrored room too
 
 bool meet(units::Length from, units::Length to, const Stretch& stretch) {
-    return from < stretch.to && to > stretch.from;
+    return from + hair < stretch.to && to > stretch.from + hair;
 }
 
 // What an open leaf hides: from it to 2 ft beyond, where a wall is near.
@@ -36,6 +37,13 @@ Box behind_leaf(const house::PlanDoor& door) {
     const units::Length to_north = swing.hinge_north + (opens_north ? 1.0 : share) * north;
     return {std::min(swing.hinge_east, to_east), std::min(swing.hinge_north, to_north),
             std::max(swing.hinge_east, to_east), std::max(swing.hinge_north, to_north)};
+}
+
+// The first that a boot between these two would hit; 0: none.
+int member_between(const std::vector<house::Member>& members, units::Length from, units::Length to) {
+    for (const house::Member& member : members)
+        if (from - beside_wood < member.to && to + beside_wood > member.from) return member.number;
+    return 0;
 }
 
 bool covers_the_floor(house::FixtureKind kind) { return kind != house::FixtureKind::basin; }
@@ -67,11 +75,12 @@ Spot middle_of(const Box& box) { return {0.5 * (box.west + box.east), 0.5 * (box
 int joist_at(const Plan& plan, const Box& box) {
     if (!plan.floor) return 0;
     const bool by_east = plan.floor->run == house::JoistsRun::north_south;
-    const units::Length from = (by_east ? box.west : box.south) - beside_joist;
-    const units::Length to = (by_east ? box.east : box.north) + beside_joist;
-    for (const house::Joist& joist : plan.floor->joists)
-        if (from < joist.to && to > joist.from) return joist.number;
-    return 0;
+    return by_east ? member_between(plan.floor->joists, box.west, box.east)
+                   : member_between(plan.floor->joists, box.south, box.north);
+}
+
+int stud_at(const house::PlanWall& wall, units::Length along, units::Length wide) {
+    return member_between(wall.studs, along - 0.5 * wide, along + 0.5 * wide);
 }
 
 std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
@@ -82,7 +91,7 @@ std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
         if (door.swing && (house::sweeps(*door.swing, box) || house::overlap(behind_leaf(door), box)))
             return Stopped{Stop::door_swing, {}, 0};
     for (const house::Fixture& fixture : plan.fixtures)
-        if (fixture.kind == house::FixtureKind::shower && distance(box, fixture.box) < splash)
+        if (fixture.kind == house::FixtureKind::shower && distance(box, fixture.box) < splash - hair)
             return Stopped{Stop::splash, fixture.name, 0};
     return std::nullopt;
 }
@@ -102,7 +111,7 @@ units::Length longest_between_joists(const Plan& plan) {
     const std::vector<house::Joist>& joists = plan.floor->joists;
     for (std::size_t i = 1; i < joists.size(); ++i)
         widest = std::max(widest, joists[i].from - joists[i - 1].to);
-    return std::max(units::Length(), widest - 2 * beside_joist);
+    return std::max(units::Length(), widest - 2 * beside_wood);
 }
 
 units::Length distance(const Box& a, const Box& b) {

@@ -69,8 +69,8 @@ class Finder {
         return location;
     }
 
-    bool fits(WallSide wall, units::Length along) const {
-        const units::Length half = 0.5 * looked_.face.width;
+    bool fits(WallSide wall, units::Length along, units::Length wide) const {
+        const units::Length half = 0.5 * wide;
         return along >= half && along + half <= plan_.wall(wall).length;
     }
 
@@ -90,7 +90,8 @@ class Finder {
             const bool west_first = along <= 0.5 * plan_.wall(wall).length;
             for (const double sign : {west_first ? -1.0 : 1.0, west_first ? 1.0 : -1.0}) {
                 const units::Length there = along + sign * by;
-                if (fits(wall, there) && joist_at(plan_, box_at(plan_, wall, there, trim, looked_.face)) == 0)
+                if (fits(wall, there, looked_.face.width) &&
+                    joist_at(plan_, box_at(plan_, wall, there, trim, looked_.face)) == 0)
                     return floor_at(wall, there, trim);
             }
         }
@@ -107,7 +108,7 @@ class Finder {
 
     void floor_near(WallSide wall, units::Length along, Where where, const std::string& name,
                     units::Length at_most, units::Length window_middle) {
-        if (!fits(wall, along)) return;
+        if (!fits(wall, along, looked_.face.width)) return;
         const Location there = floor_at(wall, along, trim);
         const bool joist = there.stopped && there.stopped->by == Stop::joist;
         keep(there, where, name, window_middle);
@@ -128,22 +129,29 @@ class Finder {
     void floor_along(WallSide wall) {
         if (!wanted(Mount::floor)) return;
         const units::Length length = plan_.wall(wall).length;
-        const auto free = nearest_free(
-            wall, 0.5 * length, [&](units::Length along) { return !floor_at(wall, along, trim).stopped; });
+        const auto free = nearest_free(wall, 0.5 * length, looked_.face.width, [&](units::Length along) {
+            return !floor_at(wall, along, trim).stopped;
+        });
         if (free)
             keep(floor_at(wall, *free, trim), Where::outside_wall, {}, {});
         else
             floor_near(wall, 0.5 * length, Where::outside_wall, {}, 0.5 * length, {});
     }
 
+    units::Length from_along(WallSide wall) const {
+        return runs_east(wall) ? looked_.from.east : looked_.from.north;
+    }
+
     // The place nearest to one wanted that a test lets pass; by whole inches.
-    std::optional<units::Length> nearest_free(WallSide wall, units::Length want,
+    std::optional<units::Length> nearest_free(WallSide wall, units::Length want, units::Length wide,
                                               const std::function<bool(units::Length)>& passes) const {
         constexpr units::Length inch = units::unit::inch;
         const units::Length length = plan_.wall(wall).length;
+        // Of two as near the one where the run comes from: a mirrored room has the mirrored one.
+        const double first = from_along(wall) <= want ? -1 : 1;
         for (units::Length by; by <= length; by += inch)
-            for (const double sign : {-1.0, 1.0})
-                if (fits(wall, want + sign * by) && passes(want + sign * by)) return want + sign * by;
+            for (const double sign : {first, -first})
+                if (fits(wall, want + sign * by, wide) && passes(want + sign * by)) return want + sign * by;
         return std::nullopt;
     }
 
@@ -152,30 +160,37 @@ class Finder {
         location.mount = mount;
         location.wall = wall;
         location.along = along;
-        location.face = box_at(plan_, wall, along, {}, {looked_.face.width, low_grille});
+        const units::Length wide = looked_.wall_face.width;
+        location.face = box_at(plan_, wall, along, {}, {wide, low_grille});
         location.middle = middle_of(location.face);
-        location.stopped = stopped_by_door(plan_, wall, along, looked_.face.width);
+        location.stopped = stopped_by_door(plan_, wall, along, wide);
         if (!location.stopped && mount == Mount::low_wall)
             location.stopped = stopped_by_things(plan_, location.face);
+        if (const int stud = stud_at(plan_.wall(wall), along, wide); stud && !location.stopped)
+            location.stopped = Stopped{Stop::stud, {}, stud};
         return location;
     }
 
+    // The nearest to one wanted that nothing stops; where something stops them all, that one.
+    void in_wall_near(WallSide wall, units::Length want, Mount mount, Where where) {
+        const auto free = nearest_free(wall, want, looked_.wall_face.width, [&](units::Length along) {
+            return !wall_at(wall, along, mount).stopped;
+        });
+        keep(wall_at(wall, free.value_or(want), mount), where, {}, {});
+    }
+
     void low_in_outside_wall(WallSide wall) {
-        if (!wanted(Mount::low_wall)) return;
-        Location location = wall_at(wall, 0.5 * plan_.wall(wall).length, Mount::low_wall);
-        location.stopped = Stopped{Stop::outside_wall, {}, 0};
-        keep(std::move(location), Where::outside_wall, {}, {});
+        if (wanted(Mount::low_wall))
+            in_wall_near(wall, 0.5 * plan_.wall(wall).length, Mount::low_wall, Where::outside_wall);
     }
 
     void in_inside_wall(WallSide wall) {
         for (const Mount mount : {Mount::low_wall, Mount::high_wall}) {
             if (!wanted(mount)) continue;
-            const units::Length from = runs_east(wall) ? looked_.from.east : looked_.from.north;
-            const units::Length half = 0.5 * looked_.face.width;
+            const units::Length from = from_along(wall);
+            const units::Length half = 0.5 * looked_.wall_face.width;
             const units::Length want = std::clamp(from, half, std::max(half, plan_.wall(wall).length - half));
-            const auto free = nearest_free(
-                wall, want, [&](units::Length along) { return !wall_at(wall, along, mount).stopped; });
-            keep(wall_at(wall, free.value_or(want), mount), Where::inside_wall, {}, {});
+            in_wall_near(wall, want, mount, Where::inside_wall);
         }
     }
 

@@ -14,9 +14,11 @@
 //     nearest to
 //                      where the run comes from
 //
-// Source: geometry of the plan; the distances are common practice. Studs are not described by a sheet: the
-// boot of a wall register is taken to stand between them. Nothing here is warm or moves. Exact, as the
-// sheet's tape.
+//     wall boot            in a wall whose studs are placed, between two of them, likewise; else it is taken
+//     to stand between them
+//
+// Source: geometry of the plan; the distances are common practice. Nothing here is warm or moves. Exact, as
+// the sheet's tape.
 #pragma once
 
 #include <optional>
@@ -31,12 +33,12 @@ namespace registers {
 
 enum class Where { under_window, beside_window, outside_wall, inside_wall, toe_kick, ceiling };
 
-// What stops a place: `name` tells the fixture, `joist` its number.
-enum class Stop { joist, fixture, door_swing, door, splash, outside_wall };
+// What stops a place: `name` tells the fixture, `member` the number of the joist or stud.
+enum class Stop { joist, stud, fixture, door_swing, door, splash, shallow_wall };
 struct Stopped {
     Stop by = Stop::joist;
     std::string name;
-    int joist = 0;
+    int member = 0;
 };
 
 struct Spot {
@@ -60,6 +62,7 @@ inline constexpr units::Length splash{12 * units::unit::inch};
 
 struct Looked {
     house::Rectangular face;            // of a floor register, long side first
+    house::Rectangular wall_face;       // of one in a wall, width first
     std::optional<house::Mount> mount;  // only these
     std::string window;                 // only at this one
     Spot from;                          // where the run comes from

@@ -34,6 +34,8 @@ Json word_of(questions::RuledOut ruled_out) {
             return "too little air";
         case questions::RuledOut::stays_up:
             return "warm air stays up";
+        case questions::RuledOut::cold_wall:
+            return "too little insulation behind it";
         case questions::RuledOut::loud:
             break;
     }
@@ -85,6 +87,37 @@ Json from_high_up_of(const std::optional<registers::FromHighUp>& from_high_up) {
             {"carries_m", si(from_high_up->carries)}};
 }
 
+const char* word_of(registers::CooledAir becomes) {
+    switch (becomes) {
+        case registers::CooledAir::over_the_floor:
+            return "over the floor";
+        case registers::CooledAir::falls_back:
+            return "falls back";
+        case registers::CooledAir::to_the_ceiling:
+            return "to the ceiling";
+        case registers::CooledAir::spreads_above:
+            break;
+    }
+    return "spreads above";
+}
+
+Json cooled_of(const std::optional<questions::CooledPlace>& cooled) {
+    if (!cooled) return nullptr;
+    return {{"supply_m3_s", si(cooled->gives)},
+            {"becomes", word_of(cooled->air.becomes)},
+            {"reaches_m", si_or_null<Json>(cooled->air.reaches)},
+            {"drops_m", si_or_null<Json>(cooled->air.drops)}};
+}
+
+Json in_cold_wall_of(const std::optional<registers::StackInWall>& stack) {
+    if (!stack) return nullptr;
+    return {{"left_m", si(stack->left)},
+            {"behind_m2_K_W", si(stack->behind)},
+            {"at_rest_C", celsius(stack->at_rest)},
+            {"sweats_above", figure_of(stack->sweats_above)},
+            {"loses_W", si(stack->loses)}};
+}
+
 Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
     if (!figures) return nullptr;
     const questions::BranchTrial& trial = figures->trial;
@@ -102,8 +135,8 @@ Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
             {"rise_m", si(warm.rise)},
             {"at_glass", at_glass_of(warm.at_glass)},
             {"from_high_up", from_high_up_of(warm.from_high_up)},
-            {"cooled_reaches_m", si_or_null<Json>(warm.cooled_reaches)},
-            {"cooled_drops_m", si_or_null<Json>(warm.cooled_drops)},
+            {"cooled", cooled_of(figures->cooled)},
+            {"in_cold_wall", in_cold_wall_of(figures->in_cold_wall)},
             {"washes", figures->washes},
             {"from_water_m", si_or_null<Json>(figures->from_water)},
             {"water", figures->water}};
@@ -126,6 +159,8 @@ Json place_of(std::size_t index, const PlaceView& view) {
             {"figures", figures_of(place.figures)}};
 }
 
+Json or_null(const std::optional<double>& share) { return share ? Json(figure_of(*share)) : Json(nullptr); }
+
 Json falling_of(const std::vector<questions::FallingAir>& all) {
     Json list = Json::array();
     for (const questions::FallingAir& falling : all)
@@ -137,6 +172,8 @@ Json falling_of(const std::vector<questions::FallingAir>& all) {
                         {"speed_m_s", si(falling.speed)},
                         {"air_C", celsius(falling.air)},
                         {"dissatisfied", figure_of(falling.dissatisfied)},
+                        {"dissatisfied_near", or_null(falling.dissatisfied_near)},
+                        {"dissatisfied_far", or_null(falling.dissatisfied_far)},
                         {"tested", falling.tested}});
     return list;
 }
@@ -149,6 +186,13 @@ Json now_of(const questions::PlaceAnswer& answer) {
                         {"arrives_C", celsius(now.arrives)},
                         {"reaches_C", celsius(now.reaches)}});
     return list;
+}
+
+Json sill_of(const std::optional<questions::SillTaken>& taken) {
+    if (!taken) return nullptr;
+    Json moves = Json::array();
+    for (const units::Length sill : taken->moves_the_choice) moves.push_back(si(sill));
+    return {{"window", taken->window}, {"sill_m", si(taken->sill)}, {"choice_moves_at_m", moves}};
 }
 
 Json answer_of(const questions::PlaceAnswer& answer) {
@@ -171,6 +215,11 @@ Json answer_of(const questions::PlaceAnswer& answer) {
             {"places", places},
             {"falling", falling_of(answer.falling)},
             {"falling_before", falling_of(answer.falling_before)},
+            {"summer", answer.summer ? Json{{"needs_m3_s", si(answer.summer->needs)},
+                                            {"chosen", position(answer.summer->chosen)}}
+                                     : Json(nullptr)},
+            {"windows_centred", answer.centred},
+            {"sill_taken", sill_of(answer.sill_taken)},
             {"now", now_of(answer)}};
 }
 

@@ -27,12 +27,18 @@ std::string window_words(const PlaceView& view, const FallingAir& falling) {
         return fmt::format("{} inside, {}; no air falls off it", figure(falling.glass, system),
                            sweats_words(falling));
     const std::string where = falling.at.empty() ? std::string() : ", where the " + falling.at + " is";
+    std::string elsewhere;
+    if (falling.dissatisfied_near && falling.dissatisfied_far)
+        elsewhere =
+            fmt::format("; nobody is known to stand anywhere: {} at {}, {} at {}",
+                        percent(*falling.dissatisfied_near), to_the_inch(questions::stands_near, system),
+                        percent(*falling.dissatisfied_far), to_the_inch(questions::stands_far, system));
     return fmt::format(
         "{} inside, {}; its air flows over the floor at {} and {}, {} from the glass{}; {} of people feel "
-        "that{}",
+        "that{}{}",
         figure(falling.glass, system), sweats_words(falling), figure(falling.speed, system),
         figure(falling.air, system), to_the_inch(falling.distance, system), where,
-        percent(falling.dissatisfied), as_tested(falling));
+        percent(falling.dissatisfied), as_tested(falling), elsewhere);
 }
 
 const FallingAir* of_window(const std::vector<FallingAir>& all, const std::string& window) {

@@ -1,4 +1,5 @@
-// What stands below the table of places: those that cannot be, what is there now, wet feet, summer, trust.
+// What stands below the table of places: those that cannot be, what is there now, heat lost on the
+// way and in an outside wall, wet feet, trust.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,7 +13,8 @@ namespace {
 
 using questions::PlaceFigures;
 
-constexpr units::Length splashed = registers::splash, bare_feet = 24 * units::unit::inch;
+constexpr units::Length splashed = registers::splash, bare_feet = 24 * units::unit::inch,
+                        hardly_any = 0.25 * units::unit::inch;
 
 bool is_low(const questions::Place& place) {
     return place.location.mount != house::Mount::ceiling && place.location.mount != house::Mount::high_wall;
@@ -29,6 +31,28 @@ std::string wet_words(const PlaceView& view, std::size_t index) {
     return fmt::format("{} is {} the {}: {}", view.number_of(index),
                        touches ? "right beside" : to_the_inch(*figures.from_water, view.system) + " from",
                        figures.water, splash ? "splash, mop and bare feet reach it" : "wet feet step on it");
+}
+
+std::string stack_words(const registers::StackInWall& stack, units::System system) {
+    return fmt::format(
+        "{} is left behind the stack for rigid board, {} in all between it and outdoors ({} at least is "
+        "asked for); while the blower rests its metal falls to {} and sweats when the room's air is above {} "
+        "of relative humidity; while it runs {} go out through the wall there",
+        stack.left < hardly_any ? "nothing" : to_the_inch(stack.left, system), figure(stack.behind, system),
+        figure(registers::enough_behind_a_stack, system), figure(stack.at_rest, system),
+        percent(stack.sweats_above), figure(stack.loses, system));
+}
+
+std::string sill_line(const PlaceView& view, const questions::SillTaken& sill) {
+    std::vector<std::string> moves;
+    for (const units::Length height : sill.moves_the_choice) moves.push_back(figure(height, view.system));
+    return fmt::format(
+        "the sheet gives the {} no sill: {} over the floor is taken; {}", sill.window,
+        figure(sill.sill, view.system),
+        moves.empty()
+            ? fmt::format("from {} to {} the choice stays", figure(questions::lowest_usual_sill, view.system),
+                          figure(questions::highest_usual_sill, view.system))
+            : fmt::format("at {} another place is chosen: measure it", listed(moves)));
 }
 
 }  // namespace
@@ -82,21 +106,41 @@ Note wet_feet_note(const PlaceView& view) {
     return {"wet feet", {line + (any_dry ? "; the others are dry" : "")}};
 }
 
-Note cooled_air_note(const PlaceView& view) {
-    std::vector<std::string> reached, dropped;
+Note on_the_way_note(const PlaceView& view) {
+    const std::vector<std::size_t> rows = view.rows();
+    if (rows.empty()) return {};
+    const auto lost = [&](std::size_t index) { return view.place(index).figures->lost_on_the_way; };
+    const auto by_loss = [&](std::size_t a, std::size_t b) { return lost(a) < lost(b); };
+    const auto told = [&](std::size_t index, const char* which) {
+        return fmt::format("{} to {}{}", figure(lost(index), view.system), view.number_of(index), which);
+    };
+    const std::size_t least = *std::min_element(rows.begin(), rows.end(), by_loss),
+                      most = *std::max_element(rows.begin(), rows.end(), by_loss);
+    std::vector<std::string> parts;
+    if (view.answer.chosen && least != *view.answer.chosen && most != *view.answer.chosen)
+        parts.push_back(told(*view.answer.chosen, ""));
+    parts.push_back(told(least, rows.size() > 1 ? ", the least" : ""));
+    if (most != least) parts.push_back(told(most, ", the most"));
+    std::string line = "the air loses, from plenum to register, while the heater is on: ";
+    for (const std::string& part : parts) line += (&part == &parts.front() ? "" : "; ") + part;
+    return {"on the way", {line}};
+}
+
+Note outside_wall_note(const PlaceView& view) {
+    std::vector<std::pair<std::string, std::vector<std::string>>>
+        told;  // words, and the places they hold for
     for (const std::size_t index : view.rows()) {
-        const questions::WarmAirThere& air = view.place(index).figures->warm;
-        const auto told = [&](units::Length length) {
-            return fmt::format("{} from {}", to_the_foot(length, view.system), view.number_of(index));
-        };
-        if (air.cooled_reaches) reached.push_back(told(*air.cooled_reaches));
-        if (air.cooled_drops) dropped.push_back(told(*air.cooled_drops));
+        const auto& stack = view.place(index).figures->in_cold_wall;
+        if (!stack) continue;
+        const std::string words = stack_words(*stack, view.system);
+        const auto alike =
+            std::find_if(told.begin(), told.end(), [&](const auto& one) { return one.first == words; });
+        auto& numbers =
+            alike == told.end() ? told.emplace_back(words, std::vector<std::string>()).second : alike->second;
+        numbers.push_back(fmt::format("{}", view.number_of(index)));
     }
-    Note note{"in summer", {}};
-    if (!reached.empty())
-        note.lines.push_back("cooled air blown up comes this high before it falls back: " + listed(reached));
-    if (!dropped.empty())
-        note.lines.push_back("cooled air blown across drops so far over its throw: " + listed(dropped));
+    Note note{"outside wall", {}};
+    for (const auto& [words, numbers] : told) note.lines.push_back(listed(numbers) + ": " + words);
     return note.lines.empty() ? Note{} : note;
 }
 
@@ -111,9 +155,10 @@ Note trust_note(const PlaceView& view) {
             "a deep sill, a curtain or furniture over the register stops the warm air; leaks of the sash "
             "come "
             "on top of the cold air"};
-    for (const house::PlanWindow& window : view.room().plan->windows)
-        if (!window.sill)
-            note.lines.push_back("the sheet gives the " + window.name + " no sill: a usual height is taken");
+    for (const std::string& window : view.answer.centred)
+        note.lines.push_back("the sheet does not say where along its wall the " + window +
+                             " is: it is taken in the middle");
+    if (const auto& sill = view.answer.sill_taken) note.lines.push_back(sill_line(view, *sill));
     note.lines.emplace_back(
         "each run is the sheet's, longer or shorter by the shortest right-angled way from the room's inner "
         "corner: an estimate; what stands in its way was not looked at");

@@ -41,15 +41,17 @@ Page place_page(const questions::PlaceAnswer& answer, PageOptions options) {
     Page page;
     page.headline = place_headline(view);
     page.verdict = place_verdict(view);
-    if (!view.rows().empty()) page.tables.push_back(place_table(view));
+    const Table table = place_table(view);
+    if (!view.rows().empty()) page.tables.push_back(table);
     Note assumed;
     if (answer.chosen)
         assumed = assumed_note(
             answer.weighed, [&](const questions::Weight& weight) { return effect_of(weight, view); },
             options.system, options.all_assumptions);
     for (Note& note :
-         std::vector<Note>{same_everywhere_note(view), ruled_out_note(view), not_possible_note(view),
-                           now_note(view), wet_feet_note(view), glass_note(view), cooled_air_note(view),
+         std::vector<Note>{told_apart_note(view, table), same_everywhere_note(view), ruled_out_note(view),
+                           not_possible_note(view), now_note(view), on_the_way_note(view),
+                           outside_wall_note(view), wet_feet_note(view), glass_note(view), summer_note(view),
                            carry_over_note(view), trust_note(view), assumed})
         if (!note.lines.empty()) page.notes.push_back(std::move(note));
     page.cautions = cautions(answer.house);

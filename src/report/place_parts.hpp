@@ -43,7 +43,11 @@ std::string place_verdict(const PlaceView& view);
 
 // place_table.cpp
 Table place_table(const PlaceView& view);
+Note told_apart_note(const PlaceView& view, const Table& table);  // what "same" means there
 Note same_everywhere_note(const PlaceView& view);  // what the table leaves out
+
+// place_summer.cpp
+Note summer_note(const PlaceView& view);
 
 // place_glass.cpp, place_notes.cpp, place_carry.cpp
 Note glass_note(const PlaceView& view);
@@ -51,7 +55,8 @@ Note ruled_out_note(const PlaceView& view);
 Note not_possible_note(const PlaceView& view);
 Note now_note(const PlaceView& view);
 Note wet_feet_note(const PlaceView& view);
-Note cooled_air_note(const PlaceView& view);
+Note on_the_way_note(const PlaceView& view);
+Note outside_wall_note(const PlaceView& view);
 Note trust_note(const PlaceView& view);
 Note carry_over_note(const PlaceView& view);
 

@@ -40,6 +40,13 @@ class MetricSum {
     Worked metres_per_second(units::Velocity speed) const {
         return us_ ? in_sum(speed, system_) / one("196.850394", 1 / 0.00508) : in_sum(speed, system_);
     }
+    Worked cubic_metres_per_second(units::Airflow flow) const {
+        return us_ ? in_sum(flow, system_) * one("0.000471947443", 0.3048 * 0.3048 * 0.3048 / 60)
+                   : in_sum(flow, system_) / one("1000", 1000);
+    }
+    Worked square_metres(units::Area area) const {
+        return us_ ? in_sum(area, system_) * one("0.09290304", 0.09290304) : in_sum(area, system_);
+    }
     Worked celsius(units::Temperature temperature) const {
         return us_ ? (in_sum(temperature, system_) - one("32", 32)) / one("1.8", 1.8)
                    : in_sum(temperature, system_);
@@ -76,6 +83,7 @@ class PlaceWork {
                 if (falling.speed > units::Velocity()) add_falling(falling, window->height);
         if (view_.answer.chosen) {
             add_against_the_glass(view_.answer.choice());
+            add_stack(view_.answer.choice());
             add_throw(view_.answer.choice());
         }
         return std::move(steps_);
@@ -138,6 +146,43 @@ class PlaceWork {
         steps_.push_back(step("air off the " + window->name + ", at the bottom of its glass",
                               registers::falling_sheet_method, metric_.printed_speed(sum),
                               place.figures->warm.at_glass->sheet, system_));
+        add_jet_at_glass(*place.figures, *window);
+    }
+
+    // Its speed at the middle of the glass: that of a plain jet, and what its warmth adds.
+    void add_jet_at_glass(const questions::PlaceFigures& figures, const house::PlanWindow& window) {
+        const registers::WarmJet& warm = figures.warm.washing.jet;
+        if (!registers::blows(warm.jet) || figures.warm.at_glass->jet <= units::Velocity()) return;
+        const std::string what = fmt::format("jet of {}", figures.warm.blades);
+        const units::Length middle = questions::sill_of(window) + 0.5 * window.height;
+        const Worked area = metric_.square_metres(warm.jet.area),
+                     flow = metric_.cubic_metres_per_second(warm.jet.flow);
+        const double ar = registers::archimedes(warm);
+        const Worked number = one("9.80665", registers::gravity) * sqrt(area) * metric_.kelvin(warm.warmer) /
+                              (squared(flow / area) * metric_.absolute(warm.room));
+        steps_.push_back(plain_step(what + ", its Ar", registers::rise_method, number, ar, 4));
+        const Worked k = given(warm.jet.k, units::decimal(warm.jet.k, 1));
+        const bool still_whole = registers::speed_at(warm.jet, middle) >= registers::outlet_speed(warm.jet);
+        const Worked plain = still_whole ? flow / area : k * flow / (metric_.metres(middle) * sqrt(area));
+        const Worked lift =
+            one("1", 1) + one("1.83", 1.83) / k * printed_to(ar, 5) * squared(metric_.metres(middle)) / area;
+        const Worked sum = plain * exp(one("1", 1) / one("3", 3) * ln(lift));
+        steps_.push_back(step(what + ", its speed at the middle of the glass", registers::upward_jet_method,
+                              metric_.printed_speed(sum), figures.warm.at_glass->jet, system_));
+    }
+
+    void add_stack(const questions::Place& place) {
+        const auto& stack = place.figures->in_cold_wall;
+        if (!stack) return;
+        const Worked behind = in_sum(stack->behind, system_),
+                     film = in_sum(registers::stack_outside_film, system_),
+                     covered = in_sum(registers::stack_covered_film, system_);
+        const Worked sum =
+            in_sum(view_.answer.house.site.winter_outdoor, system_) +
+            (in_sum(indoors(), system_) - in_sum(view_.answer.house.site.winter_outdoor, system_)) *
+                (film + behind) / (film + behind + covered);
+        steps_.push_back(step("metal of the stack in the outside wall, while it rests",
+                              registers::stack_in_wall_method, sum, stack->at_rest, system_));
     }
 
     void add_throw(const questions::Place& place) {

@@ -68,6 +68,10 @@ void add_building(Legend& legend, const std::vector<std::string>& lettered) {
                     drawing.line({at.x - 13, y}, {at.x + 13, y}, stroke::dashed);
             },
             "joist under the floor, its number outside the wall");
+    if (std::any_of(plan.walls.begin(), plan.walls.end(),
+                    [](const house::PlanWall& wall) { return !wall.studs.empty(); }))
+        legend.entry([&](Pixel at) { drawing.rectangle(around(at, 5, 6), stroke::outline); },
+                     "stud of an opened wall");
     for (std::size_t i = 0; i < lettered.size(); ++i)
         legend.entry(
             [&](Pixel at) {

@@ -104,12 +104,25 @@ Frame wall_stretch(const RoomDrawing& room, const house::Stretch& stretch) {
     return frame;
 }
 
+namespace {
+
+void draw_studs(RoomDrawing& room, WallSide side) {
+    const house::PlanWall& wall = room.plan().wall(side);
+    for (const house::Stud& stud : wall.studs)
+        room.drawing.rectangle(
+            wall_stretch(room, {side, std::max(stud.from, units::Length()), std::min(stud.to, wall.length)}),
+            stroke::outline);
+}
+
+}  // namespace
+
 void draw_walls(RoomDrawing& room) {
     room.drawing.define_hatching("outside");
     room.drawing.open_group("walls");
     for (const WallSide side : sides) {
         const bool cold = is_cold_beyond(room.plan().wall(side));
         room.drawing.rectangle(whole_wall(room.room(), side), cold ? hatched : grey);
+        draw_studs(room, side);
     }
     room.drawing.close_group();
 }

@@ -19,6 +19,7 @@ using questions::WindowSide;
 constexpr double airflow_accuracy = 0.1;  // of what an outlet gets, and of what a room needs
 constexpr double arrival_accuracy = 0.1;  // of the arrival over the room
 constexpr units::TemperatureDifference told_apart = 1.0 * units::unit::kelvin;  // of a room, over ten bands
+constexpr const char* same_word = "same";
 constexpr units::Length measured_run = 1 * units::unit::foot;
 
 struct Rows {
@@ -26,6 +27,8 @@ struct Rows {
     std::vector<std::size_t> rows = view.rows();
 
     const PlaceFigures& at(std::size_t row) const { return *view.place(rows[row]).figures; }
+    // The chosen place, or the first: what the others are held against.
+    const PlaceFigures& against() const { return view.answer.chosen ? *view.answer.choice().figures : at(0); }
     questions::Range spread(const std::function<double(const PlaceFigures&)>& of) const {
         questions::Range range{of(at(0)), of(at(0)), of(at(0))};
         for (std::size_t row = 1; row < rows.size(); ++row) {
@@ -67,15 +70,37 @@ bool tells_run(const Rows& rows) {
            rows.differ([](const PlaceFigures& f) { return std::to_string(f.turns); });
 }
 
-// The unit stands in the first row, and not again.
+// "same" where a figure is not told apart from that of the row the others are held against.
 template <class Q>
-std::string once(Q quantity, const Rows& rows, const questions::Place& place) {
-    const bool first = &place == &rows.view.place(rows.rows.front());
-    return first ? figure(quantity, rows.view.system) : number(quantity, rows.view.system);
+std::string unless_same(Q quantity, Q against, Q accuracy, units::System system) {
+    return quantity != against && abs(quantity - against) <= accuracy ? same_word : number(quantity, system);
 }
 
-std::string need_cell(const PlaceFigures& f, units::System system) {
-    return f.trial.needs ? number(f.trial.needs->airflow, system) : "none holds it";
+std::string supply_cell(const PlaceFigures& f, const Rows& rows) {
+    const units::Airflow against = rows.against().trial.gives;
+    return unless_same(f.trial.gives, against, airflow_accuracy * against, rows.view.system);
+}
+
+std::string need_cell(const PlaceFigures& f, const Rows& rows) {
+    if (!f.trial.needs) return "none holds it";
+    const auto& against = rows.against().trial.needs;
+    if (!against) return number(f.trial.needs->airflow, rows.view.system);
+    return unless_same(f.trial.needs->airflow, against->airflow, airflow_accuracy * against->airflow,
+                       rows.view.system);
+}
+
+std::string arrives_cell(const PlaceFigures& f, const Rows& rows) {
+    const questions::BranchTrial& against = rows.against().trial;
+    const auto apart = arrival_accuracy * abs(against.arrives - against.reaches);
+    if (f.trial.arrives != against.arrives && abs(f.trial.arrives - against.arrives) <= apart)
+        return same_word;
+    return number(f.trial.arrives, rows.view.system);
+}
+
+std::string reaches_cell(const PlaceFigures& f, const Rows& rows) {
+    const units::Temperature against = rows.against().trial.reaches;
+    if (f.trial.reaches != against && abs(f.trial.reaches - against) <= told_apart) return same_word;
+    return number(f.trial.reaches, rows.view.system);
 }
 
 std::string run_cell(const PlaceFigures& f, units::System system) {
@@ -160,17 +185,18 @@ std::string unit_of_airflow(units::System system) { return units::write(units::A
 std::vector<Shown> air_columns(const Rows& rows) {
     const units::System system = rows.view.system;
     const bool airflow = tells_airflow(rows);
-    return {{{"supply air", Align::decimal},
-             [&rows](const questions::Place& p) { return once(p.figures->trial.gives, rows, p); },
+    const std::string degrees = units::write(units::Temperature(), system).unit;
+    return {{{"supply air, " + unit_of_airflow(system), Align::decimal},
+             [&rows](const questions::Place& p) { return supply_cell(*p.figures, rows); },
              airflow},
-            {{"needs", Align::decimal},
-             [=](const questions::Place& p) { return need_cell(*p.figures, system); },
+            {{"needs, " + unit_of_airflow(system), Align::decimal},
+             [&rows](const questions::Place& p) { return need_cell(*p.figures, rows); },
              airflow},
-            {{"arrives at", Align::decimal},
-             [&rows](const questions::Place& p) { return once(p.figures->trial.arrives, rows, p); },
+            {{"arrives at, " + degrees, Align::decimal},
+             [&rows](const questions::Place& p) { return arrives_cell(*p.figures, rows); },
              tells_arrival(rows)},
-            {{"room reaches", Align::decimal},
-             [&rows](const questions::Place& p) { return once(p.figures->trial.reaches, rows, p); },
+            {{"room reaches, " + degrees, Align::decimal},
+             [&rows](const questions::Place& p) { return reaches_cell(*p.figures, rows); },
              tells_reaches(rows)},
             {{"run", Align::left},
              [=](const questions::Place& p) { return run_cell(*p.figures, system); },
@@ -212,6 +238,19 @@ Table place_table(const PlaceView& view) {
     return table;
 }
 
+Note told_apart_note(const PlaceView& view, const Table& table) {
+    const auto is_same = [](const std::string& cell) { return cell == same_word; };
+    const bool any = std::any_of(table.rows.begin(), table.rows.end(), [&](const Row& row) {
+        return std::any_of(row.cells.begin(), row.cells.end(), is_same);
+    });
+    if (!any) return {};
+    return {"same",
+            {fmt::format("as {}, as far as these figures are good: within {} of its air and of what the "
+                         "air is warmer than the room, {} of the room",
+                         view.answer.chosen ? "at the place chosen" : "in the first row",
+                         percent(airflow_accuracy), figure(told_apart, view.system))}};
+}
+
 Note same_everywhere_note(const PlaceView& view) {
     const Rows rows{view};
     if (rows.rows.empty()) return {};
@@ -233,9 +272,8 @@ Note same_everywhere_note(const PlaceView& view) {
     if (!tells_arrival(rows)) same.push_back("it arrives at " + first_arrives);
     if (!tells_reaches(rows)) same.push_back("the room reaches " + figure(rows.at(0).trial.reaches, system));
     if (!tells_run(rows)) same.push_back("the run is " + run_cell(rows.at(0), system));
-    if (!tells_warm_air(rows))
-        same.push_back("the warm air " + warm_air_cell(view.place(rows.rows[0]), view));
-    if (!tells_sound(rows)) same.push_back("the register's sound is: " + sound_cell(rows.at(0)));
+    if (!tells_warm_air(rows)) same.push_back("warm air: " + warm_air_cell(view.place(rows.rows[0]), view));
+    if (!tells_sound(rows)) same.push_back("sound of the register: " + sound_cell(rows.at(0)));
     if (same.empty()) return {};
     std::string line;
     for (const std::string& part : same) line += (line.empty() ? "" : "; ") + part;

@@ -49,7 +49,8 @@ std::string as_good_words(const PlaceView& view) {
 // "1 and 2: it brings too little air; 3: it would be loud"
 std::string why_none(const PlaceView& view) {
     std::vector<std::string> reasons;
-    for (const RuledOut ruled_out : {RuledOut::too_little_air, RuledOut::stays_up, RuledOut::loud}) {
+    for (const RuledOut ruled_out :
+         {RuledOut::too_little_air, RuledOut::stays_up, RuledOut::cold_wall, RuledOut::loud}) {
         std::vector<std::string> numbers;
         for (const std::size_t index : view.rows())
             if (view.place(index).ruled_out == ruled_out)

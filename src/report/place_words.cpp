@@ -150,7 +150,9 @@ std::string stopped_words(const Location& location) {
     const registers::Stopped& stopped = *location.stopped;
     switch (stopped.by) {
         case Stop::joist:
-            return fmt::format("joist {} is in the way of the boot", stopped.joist);
+            return fmt::format("joist {} is in the way of the boot", stopped.member);
+        case Stop::stud:
+            return fmt::format("stud {} is in the way of the boot", stopped.member);
         case Stop::fixture:
             return (location.mount == house::Mount::floor ? "under the " : "behind the ") + stopped.name;
         case Stop::door_swing:
@@ -159,10 +161,10 @@ std::string stopped_words(const Location& location) {
             return "the door is there";
         case Stop::splash:
             return "in the splash of the " + stopped.name;
-        case Stop::outside_wall:
+        case Stop::shallow_wall:
             break;
     }
-    return "a stack in an outside wall leaves no room for its insulation";
+    return "its stud bay is too shallow for a stack";
 }
 
 std::string ruled_out_words(RuledOut ruled_out) {
@@ -175,6 +177,8 @@ std::string ruled_out_words(RuledOut ruled_out) {
             return "it brings too little air";
         case RuledOut::stays_up:
             return "its warm air stays under the ceiling: cold feet";
+        case RuledOut::cold_wall:
+            return "too little insulation is left behind its stack";
         case RuledOut::loud:
             break;
     }

@@ -40,6 +40,8 @@ void read_walls(TableReader& room, house::SurveyRoom& into) {
         wall.area = table.quantity("area", area);
         wall.room_grows = read_growth(table);
         wall.ground = read_ground(table);
+        wall.studs = {table.two("stud", thickness), table.quantity("stud_spacing", extent),
+                      table.quantity("first_stud", distance)};
         table.finish();
         into.walls.push_back(std::move(wall));
     }

@@ -74,6 +74,12 @@ inline house::SurveyWall& add_wall(house::SurveyRoom& to, int line, house::WallS
     return to.walls.back();
 }
 
+// Studs of 0.04 x 0.09 m at 0.4 m.
+inline void add_studs(house::SurveyWall& to, double first) {
+    const int line = to.place.line;
+    to.studs = {at(line + 1, house::Two{m(0.04), m(0.09)}), at(line + 2, m(0.4)), at(line + 3, m(first))};
+}
+
 inline house::SurveyWindow& add_window(house::SurveyRoom& to, int line, house::WallSide side,
                                        units::Length centre, house::Two size) {
     house::SurveyWindow window;

@@ -54,13 +54,24 @@ inline void mirror_joists(house::SurveyFloor& floor, const house::Survey& survey
     }
 }
 
+// Studs are counted from the other end of their wall.
+inline void mirror_studs(house::SurveyWall& wall, units::Length length, const Mirror& mirror) {
+    house::SurveyStuds& studs = wall.studs;
+    if (!mirror.runs_along(wall.side) || !studs.first || !studs.spacing) return;
+    const units::Length rest = length - studs.first->value;
+    studs.first->value = rest - std::floor(rest / studs.spacing->value) * studs.spacing->value;
+}
+
 inline house::Survey mirrored(house::Survey survey, const Mirror& mirror) {
     for (house::SurveyFloor& floor : survey.floors) mirror_joists(floor, survey, mirror);
     for (house::SurveyRoom& room : survey.rooms) {
         if (!room.size) continue;
         const units::Length size = mirror.turned(room.size->value);
         if (room.corner) mirror.turned(room.corner->value) = -(mirror.turned(room.corner->value) + size);
-        for (house::SurveyWall& wall : room.walls) wall.side = swapped(wall.side, mirror.one, mirror.other);
+        for (house::SurveyWall& wall : room.walls) {
+            mirror_studs(wall, size, mirror);
+            wall.side = swapped(wall.side, mirror.one, mirror.other);
+        }
         for (house::SurveyWindow& window : room.windows) mirror.turn(window, size);
         for (house::SurveyDoor& door : room.doors) {
             mirror.turn(door, size);

@@ -114,4 +114,13 @@ inline void lay_joists(house::Room& room, house::JoistsRun run, units::Length fi
     room.plan->floor = std::move(floor);
 }
 
+// Studs in one wall, likewise from its west or south end.
+inline void stand_studs(house::Room& room, house::WallSide side, units::Length first, units::Length spacing,
+                        units::Length thick) {
+    house::PlanWall& wall = room.plan->walls[static_cast<std::size_t>(side)];
+    int number = 1;
+    for (units::Length middle = first; middle < wall.length; middle += spacing)
+        wall.studs.push_back({number++, middle - 0.5 * thick, middle + 0.5 * thick});
+}
+
 }  // namespace drawn_plan

@@ -171,24 +171,77 @@ TEST(AnswerPlace, at_the_sheets_own_place_trunk_gives_the_same_air) {
     EXPECT_NEAR(answer.choice().figures->trial.gives / branch.sizing.choice().gives, 1, 0.02);
 }
 
-TEST(AnswerPlace, where_there_is_cooling_the_cooled_air_is_told_too) {
-    const std::string cooled =
-        with(with(sheets::a_case("good-glass"), "[heater]", "[cooling]\nkind = \"coil\"\n[heater]"),
-             "winter_outdoor", "summer_outdoor = \"91 F\"\nlatitude = \"42 deg\"\nwinter_outdoor");
-    const PlaceAnswer warm = compared(sheets::a_case("good-glass")), cold = compared(cooled);
-    bool any = false;
-    for (const Place& place : warm.places)
-        if (place.figures) {
-            EXPECT_FALSE(place.figures->warm.cooled_reaches || place.figures->warm.cooled_drops);
-        }
+std::string cooled(const std::string& sheet) {
+    return with(with(sheet, "[heater]", "[cooling]\nkind = \"coil\"\n[heater]"), "winter_outdoor",
+                "summer_outdoor = \"91 F\"\nlatitude = \"42 deg\"\nwinter_outdoor");
+}
+
+TEST(AnswerPlace, where_there_is_cooling_it_is_told_apart) {
+    const PlaceAnswer warm = compared(sheets::a_case("good-glass")),
+                      cold = compared(cooled(sheets::a_case("good-glass")));
+    EXPECT_FALSE(warm.summer);
+    for (const Place& place : warm.places) EXPECT_FALSE(place.figures && place.figures->cooled);
+    ASSERT_TRUE(cold.summer);
+    EXPECT_GT(cold.summer->needs, units::Airflow());
+    ASSERT_TRUE(cold.chosen && cold.summer->chosen);
+    EXPECT_EQ(cold.chosen, warm.chosen);  // winter's choice is winter's
+    int told = 0;
     for (const Place& place : cold.places) {
         if (!place.figures) continue;
-        const questions::WarmAirThere& air = place.figures->warm;
-        any = any || air.cooled_reaches;
-        EXPECT_GE(air.cooled_reaches.value_or(units::Length()), units::Length());
-        EXPECT_GE(air.cooled_drops.value_or(units::Length()), units::Length());
+        ASSERT_TRUE(place.figures->cooled);
+        EXPECT_GT(place.figures->cooled->gives, units::Airflow());
+        EXPECT_LE(place.figures->cooled->air.becomes,
+                  cold.places[*cold.summer->chosen].figures->cooled->air.becomes);
+        ++told;
     }
-    EXPECT_TRUE(any);
+    EXPECT_GE(told, 3);
+}
+
+// The same air as trunk tells, where the sheet leads the run.
+TEST(AnswerPlace, summers_air_is_that_of_trunk) {
+    std::string sheet = cooled(sheets::a_case("under-the-window"));
+    sheet = with(sheet, "place = { under = \"south window\" }",
+                 "place = { wall = \"south\", centre = \"3 ft 9 in\" }");
+    const PlaceAnswer answer = compared(sheet);
+    const auto trunk = questions::answer_trunk(sheets::survey(sheet));
+    ASSERT_TRUE(trunk.in_summer && answer.chosen);
+    const auto bath = std::find_if(trunk.in_summer->rooms.begin(), trunk.in_summer->rooms.end(),
+                                   [&](const auto& room) { return room.room == answer.room; });
+    ASSERT_NE(bath, trunk.in_summer->rooms.end());
+    EXPECT_NEAR(answer.summer->needs / bath->needs, 1, 1e-9);
+    EXPECT_NEAR(answer.choice().figures->cooled->gives / bath->after, 1, 0.03);  // 7 in beside it
+}
+
+TEST(AnswerPlace, a_stack_in_an_outside_wall_is_ruled_out_until_the_wall_is_deep_enough) {
+    const auto low = [](const std::string& sheet) {
+        const questions::PlaceQuestion question{"bath", {}, house::Mount::low_wall};
+        std::vector<Place> some;
+        for (const Place& place : questions::compare_places(sheets::survey(sheet), question).places)
+            if (place.location.where == Where::outside_wall) some.push_back(place);
+        return some;
+    };
+    const std::string sheet = sheets::a_case("under-the-window");
+    for (const Place& place : low(sheet)) {
+        ASSERT_TRUE(place.figures && place.figures->in_cold_wall);
+        EXPECT_EQ(place.ruled_out, RuledOut::cold_wall);
+        EXPECT_LT(place.figures->in_cold_wall->sweats_above, 0.5);
+    }
+    // The studs as measured, and the layers of the wall whose studs nobody measured.
+    const auto as_deep_as = [&](const std::string& inches) {
+        return with(with(sheet, "empty stud bay, 3-5/8 in", "empty stud bay, " + inches),
+                    "[\"1-5/8 in\", \"3-5/8 in\"]", "[\"1-5/8 in\", \"" + inches + "\"]");
+    };
+    const auto deep = low(as_deep_as("6 in"));
+    ASSERT_FALSE(deep.empty());
+    for (const Place& place : deep) {
+        ASSERT_TRUE(place.figures && place.figures->in_cold_wall);
+        EXPECT_NE(place.ruled_out, RuledOut::cold_wall);
+        EXPECT_GT(place.figures->in_cold_wall->sweats_above, 0.7);
+    }
+    for (const Place& place : low(as_deep_as("2 in"))) {
+        ASSERT_TRUE(place.location.stopped);
+        EXPECT_EQ(place.location.stopped->by, Stop::shallow_wall);
+    }
 }
 
 template <class Exception>
@@ -213,10 +266,54 @@ TEST(AnswerPlace, a_room_no_run_leads_to_is_told_what_to_plan) {
                 HasSubstr("no run leads to the hall: plan one"));
 }
 
-TEST(AnswerPlace, a_window_that_stands_nowhere_is_asked_for) {
-    EXPECT_THAT(why_not<house::CannotAnswer>(
-                    with(sheets::a_case("good-glass"), "centre = \"3 ft 9 in\"\n", ""), {"bath", {}, {}}),
+TEST(AnswerPlace, a_lone_window_that_stands_nowhere_is_taken_in_the_middle_and_said_to_be) {
+    const std::string sheet = sheets::a_case("good-glass");
+    const PlaceAnswer placed = compared(sheet), taken = compared(with(sheet, "centre = \"3 ft 9 in\"\n", ""));
+    EXPECT_TRUE(placed.centred.empty());
+    EXPECT_EQ(taken.centred, std::vector<std::string>{"south window"});
+    EXPECT_EQ(taken.chosen, placed.chosen);  // the wall is 7 ft 6 in long
+}
+
+TEST(AnswerPlace, of_two_windows_in_a_wall_each_is_asked_for) {
+    const std::string second =
+        "[[room.window]]\nwall = \"south\"\nsize = [\"1 ft\", \"2 ft\"]\nglass = \"single\"\n[[room.door]]";
+    EXPECT_THAT(why_not<house::CannotAnswer>(with(sheets::a_case("good-glass"), "[[room.door]]", second),
+                                             {"bath", {}, {}}),
                 HasSubstr("write its centre along the wall"));
+}
+
+TEST(AnswerPlace, a_sill_nobody_measured_is_taken_and_tried_lower_and_higher) {
+    const std::string sheet = sheets::a_case("under-the-window");
+    EXPECT_FALSE(compared(sheet).sill_taken);
+    const PlaceAnswer taken = compared(with(sheet, "sill   = \"2 ft 2 in\"\n", ""));
+    ASSERT_TRUE(taken.sill_taken);
+    EXPECT_EQ(taken.sill_taken->window, "south window");
+    EXPECT_EQ(taken.sill_taken->sill, 3 * units::unit::foot);
+    // What it says of each end is what the sheet with that sill answers.
+    for (const auto& [feet, written] :
+         {std::pair{2.0, "sill   = \"2 ft\"\n"}, std::pair{4.0, "sill   = \"4 ft\"\n"}}) {
+        const PlaceAnswer there = compared(with(sheet, "sill   = \"2 ft 2 in\"\n", written));
+        const auto& moves = taken.sill_taken->moves_the_choice;
+        const bool said = std::any_of(moves.begin(), moves.end(), [&](units::Length sill) {
+            return std::abs(sill / units::unit::foot - feet) < 1e-9;
+        });
+        EXPECT_EQ(said, there.chosen != taken.chosen) << feet;
+    }
+}
+
+TEST(AnswerPlace, where_nobody_is_known_to_stand_both_nearer_and_farther_are_told) {
+    std::string sheet = sheets::a_case("under-the-window");
+    for (const questions::FallingAir& falling : compared(sheet).falling)
+        EXPECT_FALSE(falling.dissatisfied_near || falling.dissatisfied_far);
+    for (const char* kind : {"toilet", "vanity"})
+        sheet = with(sheet, "kind   = \"" + std::string(kind) + "\"", "kind   = \"wardrobe\"");
+    const PlaceAnswer answer = compared(sheet);
+    ASSERT_FALSE(answer.falling.empty());
+    for (const questions::FallingAir& falling : answer.falling) {
+        ASSERT_TRUE(falling.at.empty() && falling.dissatisfied_near && falling.dissatisfied_far);
+        EXPECT_GT(*falling.dissatisfied_near, falling.dissatisfied);
+        EXPECT_LT(*falling.dissatisfied_far, falling.dissatisfied);
+    }
 }
 
 }  // namespace

@@ -15,6 +15,7 @@ using drawn_plan::Drawing;
 using drawn_plan::lay_joists;
 using drawn_plan::mirrored;
 using drawn_plan::room_of;
+using drawn_plan::stand_studs;
 using house::JoistsRun;
 using house::Mount;
 
@@ -29,7 +30,7 @@ const Drawing bath{"==D=====",  //
 
 Looked all_of(const house::Room& room) {
     Looked looked;
-    looked.face = {10 * unit::inch, 4 * unit::inch};
+    looked.face = looked.wall_face = {10 * unit::inch, 4 * unit::inch};
     looked.from = inner_corner(*room.plan);
     return looked;
 }
@@ -69,7 +70,7 @@ TEST(Locations, a_joist_in_the_boots_way_is_told_and_cleared) {
     ASSERT_EQ(under.size(), 2u);
     ASSERT_TRUE(under[0].stopped);
     EXPECT_EQ(under[0].stopped->by, Stop::joist);
-    EXPECT_EQ(under[0].stopped->joist, 1);
+    EXPECT_EQ(under[0].stopped->member, 1);
     // Centre 36 in, joist 35-1/4 to 36-3/4: the boot, 10 in wide with 1/4 in to spare, clears it 6 in aside.
     EXPECT_FALSE(under[1].stopped);
     EXPECT_NEAR(std::abs(under[1].off_centre / unit::inch), 6, 1e-9);
@@ -152,14 +153,38 @@ TEST(Locations, are_narrowed_by_mount_and_a_high_wall_comes_only_so) {
     for (const Location& location : high) EXPECT_EQ(location.mount, Mount::high_wall);
 }
 
-TEST(Locations, a_low_register_in_an_outside_wall_is_refused) {
+// Whether a stack has room there for its insulation is the wall's matter, not the plan's.
+TEST(Locations, a_low_register_in_an_outside_wall_is_among_them) {
     const house::Room room = room_of(bath);
     Looked looked = all_of(room);
     looked.mount = Mount::low_wall;
-    bool told = false;
-    for (const Location& location : locations(room, looked))
-        if (location.stopped && location.stopped->by == Stop::outside_wall) told = true;
-    EXPECT_TRUE(told);
+    EXPECT_EQ(of(locations(room, looked), Where::outside_wall).size(), 2u);  // east and south
+}
+
+TEST(Locations, a_wall_register_stands_between_studs) {
+    house::Room room = room_of({"=D======", "=......=", "=......=", "========"});
+    const Looked looked = all_of(room);
+    stand_studs(room, house::WallSide::south, 8 * unit::inch, 16 * unit::inch, 1.5 * unit::inch);
+    for (const Location& location : of(locations(room, looked), Where::inside_wall)) {
+        if (location.wall != house::WallSide::south) continue;
+        EXPECT_FALSE(location.stopped);
+        const units::Length half = 0.5 * looked.wall_face.width;
+        for (const house::Stud& stud : room.plan->wall(house::WallSide::south).studs)
+            EXPECT_TRUE(location.along + half <= stud.from || location.along - half >= stud.to);
+    }
+}
+
+TEST(Locations, studs_too_near_each_other_stop_every_wall_register_between_them) {
+    house::Room room = room_of({"=D======", "=......=", "=......=", "========"});
+    stand_studs(room, house::WallSide::south, 4 * unit::inch, 9 * unit::inch, 1.5 * unit::inch);
+    const auto found = locations(room, all_of(room));
+    const auto south = std::find_if(found.begin(), found.end(), [](const Location& location) {
+        return location.wall == house::WallSide::south;
+    });
+    ASSERT_NE(south, found.end());
+    ASSERT_TRUE(south->stopped);
+    EXPECT_EQ(south->stopped->by, Stop::stud);
+    EXPECT_GT(south->stopped->member, 0);
 }
 
 TEST(Locations, are_narrowed_to_a_window) {

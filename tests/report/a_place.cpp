@@ -154,7 +154,7 @@ std::vector<Place> bath_locations() {
             stopped(location(Mount::floor, Where::outside_wall, WallSide::west, box(2, 18, 4, 10)),
                     {Stop::joist, "", 1}),
             stopped(location(Mount::low_wall, Where::outside_wall, WallSide::west, box(0, 18, 1, 10)),
-                    {Stop::outside_wall, "", 0}),
+                    {Stop::shallow_wall, "", 0}),
             toe_kick(),
             built(location(Mount::low_wall, Where::inside_wall, WallSide::east, box(89, 12, 1, 10)),
                   figures({66, 51, 122, 78}, 11, 1)),

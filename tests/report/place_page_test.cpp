@@ -119,12 +119,12 @@ TEST(PlacePage, numbers_what_can_be_built_and_marks_the_choice) {
 
 TEST(PlacePage, keeps_a_column_only_where_it_tells_places_apart) {
     EXPECT_THAT(headings(bath_places()),
-                testing::ElementsAre("", "where", "supply air", "needs", "arrives at", "room reaches", "run",
-                                     HasSubstr("at the tub"), "warm air"));
+                testing::ElementsAre("", "where", "supply air, cfm", "needs, cfm", "arrives at, F",
+                                     "room reaches, F", "run", HasSubstr("at the tub"), "warm air"));
     EXPECT_THAT(headings(alike()), testing::ElementsAre("", "where", "warm air"));
     EXPECT_THAT(lines(alike(), "at every place"),
                 testing::ElementsAre("64 cfm of supply air, 52 needed; it arrives at 121 F; the room reaches "
-                                     "77 F; the run is 13 ft, 2 turns; the register's sound is: quiet"));
+                                     "77 F; the run is 13 ft, 2 turns; sound of the register: quiet"));
 }
 
 TEST(PlacePage, tells_sound_only_beyond_its_accuracy) {
@@ -142,8 +142,7 @@ TEST(PlacePage, gives_each_place_that_cannot_be_its_reason) {
         testing::ElementsAre("floor, west of the north window: under the tub",
                              "floor, east of the north window: joist 5 is in the way of the boot",
                              "floor, west wall (outside): joist 1 is in the way of the boot",
-                             "low wall, west (outside): a stack in an outside wall leaves no room for "
-                             "its insulation",
+                             "low wall, west (outside): its stud bay is too shallow for a stack",
                              "floor, south wall (inside): the door swings over it, or hides it when open"));
 }
 
@@ -198,11 +197,74 @@ TEST(PlacePage, breaks_no_line_within_quotes) {
     }
 }
 
-TEST(PlacePage, speaks_of_summer_only_where_cooled_air_is_blown) {
+TEST(PlacePage, prints_same_where_a_figure_is_not_told_apart_from_the_choice) {
+    const report::Page drawn = page(bath_places());
+    std::vector<std::string> supply;
+    for (const report::Row& row : drawn.tables.at(0).rows) supply.push_back(row.cells.at(2));
+    EXPECT_THAT(supply, testing::ElementsAre("63", "same", "same", "55"));  // 64 and 66 within a tenth of 63
+}
+
+TEST(PlacePage, says_what_same_means_and_only_where_it_stands) {
+    EXPECT_THAT(
+        lines(bath_places(), "same"),
+        testing::ElementsAre("as at the place chosen, as far as these figures are good: within 10 % of "
+                             "its air and of what the air is warmer than the room, 2 F of the room"));
+    EXPECT_TRUE(lines(alike(), "same").empty());
+}
+
+TEST(PlacePage, tells_what_the_way_loses) {
+    PlaceAnswer answer = bath_places();
+    for (questions::Place& place : answer.places)
+        if (place.figures) place.figures->lost_on_the_way = 500 * units::unit::btu_per_hour;
+    answer.places[8].figures->lost_on_the_way = 900 * units::unit::btu_per_hour;
+    EXPECT_THAT(lines(answer, "on the way"),
+                testing::ElementsAre("the air loses, from plenum to register, while the heater is on: 500 "
+                                     "Btu/h to 1, the least; 900 Btu/h to 4, the most"));
+}
+
+TEST(PlacePage, tells_of_a_stack_in_an_outside_wall_how_cold_it_gets) {
+    EXPECT_TRUE(lines(bath_places(), "outside wall").empty());
+    PlaceAnswer answer = bath_places();
+    answer.places[6].figures->in_cold_wall = registers::StackInWall{
+        {}, 2 * units::unit::r_value_us, units::unit::fahrenheit(38), 0.33, 60 * units::unit::btu_per_hour};
+    answer.places[6].ruled_out = RuledOut::cold_wall;
+    EXPECT_THAT(lines(answer, "outside wall"),
+                testing::ElementsAre(
+                    "3: nothing is left behind the stack for rigid board, R-2 in all between it and outdoors "
+                    "(R-6 at least is asked for); while the blower rests its metal falls to 38 F and sweats "
+                    "when the room's air is above 33 % of relative humidity; while it runs 60 Btu/h go out "
+                    "through the wall there"));
+    EXPECT_THAT(lines(answer, "ruled out"),
+                Contains(HasSubstr("too little insulation is left behind its stack")));
+}
+
+TEST(PlacePage, tells_summer_apart_and_only_where_cooled_air_is_blown) {
     EXPECT_TRUE(lines(bath_places(), "in summer").empty());
     PlaceAnswer answer = bath_places();
-    answer.places[0].figures->warm.cooled_reaches = 5 * units::unit::foot;
-    EXPECT_THAT(lines(answer, "in summer"), testing::ElementsAre(HasSubstr("5 ft from 1")));
+    const auto cools = [&](std::size_t at, double cfm, registers::CooledAir becomes) {
+        questions::CooledPlace cooled;
+        cooled.gives = cfm * units::unit::cfm;
+        cooled.air.becomes = becomes;
+        if (becomes == registers::CooledAir::falls_back) cooled.air.reaches = 5 * units::unit::foot;
+        answer.places[at].figures->cooled = cooled;
+    };
+    cools(0, 60, registers::CooledAir::falls_back);
+    cools(5, 61, registers::CooledAir::over_the_floor);
+    cools(6, 62, registers::CooledAir::falls_back);
+    cools(8, 50, registers::CooledAir::spreads_above);
+    answer.summer = questions::PlaceInSummer{40 * units::unit::cfm, 8};
+    EXPECT_THAT(lines(answer, "in summer"),
+                testing::ElementsAre(
+                    "while the coil is on, the places bring 50 to 62 cfm of cooled air as it leaves the "
+                    "coil; this outlet needs 40 cfm on the design day",
+                    "the cooled air of 4 spreads under the ceiling and sinks: best",
+                    "the cooled air of 1 and 3 falls back before it reaches the ceiling, 5 ft up",
+                    "the cooled air of 2 lies cold on the floor",
+                    "for cooling alone 4 would be the best, ceiling, middle; the choice above is winter's"));
+    answer.summer->chosen = 0;
+    EXPECT_EQ(lines(answer, "in summer").back(), "for cooling alone the same place is the best");
+    answer.summer->chosen.reset();
+    EXPECT_EQ(lines(answer, "in summer").back(), "no place brings enough cooled air");
 }
 
 TEST(PlacePage, weighs_what_was_assumed) {

@@ -70,6 +70,19 @@ TEST(PlaceSvg, is_to_scale) {
     EXPECT_THAT(drawn(bath_places()), HasSubstr("width=\"163.3\" height=\"326.7\""));
 }
 
+TEST(PlaceSvg, shows_the_studs_of_an_opened_wall_and_says_what_they_are) {
+    EXPECT_THAT(drawn(bath_places()), Not(HasSubstr("stud of an opened wall")));
+    questions::PlaceAnswer answer = bath_places();
+    const std::size_t before = count(drawn(answer), "<rect");
+    auto& wall = answer.house.rooms[static_cast<std::size_t>(answer.room.index)].plan->walls[0];
+    wall.studs = {{1, units::Length(-0.02), units::Length(0.02)},
+                  {2, units::Length(0.38), units::Length(0.42)}};
+    const std::string svg = drawn(answer);
+    EXPECT_THAT(svg, HasSubstr("stud of an opened wall"));
+    EXPECT_EQ(count(svg, "<rect"), before + 3);  // two studs and the legend's
+    EXPECT_TRUE(is_well_formed(svg));
+}
+
 TEST(PlaceSvg, names_windows_and_fixtures_and_numbers_joists) {
     const std::string svg = drawn(bath_places());
     for (const char* name : {">north window</text>", ">tub</text>", ">vanity</text>", ">toilet</text>",
