@@ -171,12 +171,17 @@ class Finder {
         return location;
     }
 
-    // The nearest to one wanted that nothing stops; where something stops them all, that one.
+    // The nearest to one wanted that nothing stops; where something stops them all, one that only a stud
+    // stops, which can be moved.
     void in_wall_near(WallSide wall, units::Length want, Mount mount, Where where) {
-        const auto free = nearest_free(wall, want, looked_.wall_face.width, [&](units::Length along) {
-            return !wall_at(wall, along, mount).stopped;
-        });
-        keep(wall_at(wall, free.value_or(want), mount), where, {}, {});
+        const auto nearest = [&](const std::function<bool(const Location&)>& passes) {
+            return nearest_free(wall, want, looked_.wall_face.width,
+                                [&](units::Length along) { return passes(wall_at(wall, along, mount)); });
+        };
+        auto there = nearest([](const Location& location) { return !location.stopped; });
+        if (!there)
+            there = nearest([](const Location& location) { return location.stopped->by == Stop::stud; });
+        keep(wall_at(wall, there.value_or(want), mount), where, {}, {});
     }
 
     void low_in_outside_wall(WallSide wall) {

@@ -176,7 +176,8 @@ TEST(Locations, a_wall_register_stands_between_studs) {
 
 TEST(Locations, studs_too_near_each_other_stop_every_wall_register_between_them) {
     house::Room room = room_of({"=D======", "=......=", "=......=", "========"});
-    stand_studs(room, house::WallSide::south, 4 * unit::inch, 9 * unit::inch, 1.5 * unit::inch);
+    for (const house::WallSide side : {house::WallSide::north, house::WallSide::south})
+        stand_studs(room, side, 4 * unit::inch, 9 * unit::inch, 1.5 * unit::inch);
     const auto found = locations(room, all_of(room));
     const auto south = std::find_if(found.begin(), found.end(), [](const Location& location) {
         return location.wall == house::WallSide::south;
@@ -185,6 +186,12 @@ TEST(Locations, studs_too_near_each_other_stop_every_wall_register_between_them)
     ASSERT_TRUE(south->stopped);
     EXPECT_EQ(south->stopped->by, Stop::stud);
     EXPECT_GT(south->stopped->member, 0);
+    // So it is where the wanted place is stopped by a door as well.
+    const auto north = std::find_if(found.begin(), found.end(), [](const Location& location) {
+        return location.wall == house::WallSide::north && location.where == Where::inside_wall;
+    });
+    ASSERT_TRUE(north != found.end() && north->stopped);
+    EXPECT_EQ(north->stopped->by, Stop::stud);
 }
 
 TEST(Locations, are_narrowed_to_a_window) {
