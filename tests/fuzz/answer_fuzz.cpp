@@ -55,16 +55,22 @@ void answer(const house::Survey& survey, bool whole_system) {
     }
 }
 
+void check(const questions::PlaceFigures& figures) {
+    require(std::isfinite(figures.trial.gives.si()) && std::isfinite(figures.run.si()) &&
+            std::isfinite(figures.warm.throw_length.si()));
+    if (figures.cooled) require(std::isfinite(figures.cooled->gives.si()));
+    if (const auto& stack = figures.in_cold_wall)
+        require(std::isfinite(stack->at_rest.si()) && std::isfinite(stack->loses.si()) &&
+                stack->sweats_above >= 0 && stack->sweats_above <= 1);
+}
+
 void place(const house::Survey& survey, const std::string& room) {
     try {
         const questions::PlaceAnswer answer = questions::compare_places(survey, {room, {}, {}});
         for (const questions::FallingAir& air : answer.falling)
             require(std::isfinite(air.speed.si()) && air.dissatisfied >= 0 && air.dissatisfied <= 1);
         for (const questions::Place& one : answer.places)
-            if (one.figures)
-                require(std::isfinite(one.figures->trial.gives.si()) &&
-                        std::isfinite(one.figures->run.si()) &&
-                        std::isfinite(one.figures->warm.throw_length.si()));
+            if (one.figures) check(*one.figures);
         require(!answer.chosen || answer.choice().ruled_out == questions::RuledOut::no);
     } catch (const house::CannotAnswer&) {
     }
