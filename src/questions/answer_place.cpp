@@ -178,8 +178,10 @@ Ground ground_of(const house::Survey& survey, const PlaceQuestion& question) {
     ground.to_size = sizing.to_size;
     ground.on_time = sizing.setting.on_time.share;
     ground.longest = registers::longest_between_joists(*room.plan);
-    ground.face = long_side_first(
-        register_face(ground.outlet, house::Mount::floor, sizing.choice(), ground.longest).face);
+    ground.face =
+        long_side_first(register_face(ground.outlet, house::Mount::floor,
+                                      run_end(house, ground.outlet, sizing.choice()), ground.longest)
+                            .face);
     ground.locations = registers::locations(
         room, {ground.face, question.mount, question.window, registers::inner_corner(*room.plan)});
     return ground;
