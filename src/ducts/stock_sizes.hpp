@@ -8,11 +8,16 @@
 //     in) / 2
 //                (derived; 3-1/4 in so that it stands between 3-1/2 in studs as a wall stack does: common
 //                practice)
+//     free area  of a floor register's face over three quarters, 0.75 taken (0.75 to 0.80; register maker's
+//                catalogue, read); of a wall or ceiling register, its blades turned both ways and a damper
+//                behind them, 0.70 (0.60 to 0.75; common practice). The maker's figure in the sheet wins.
+//     boots      which round pipes a boot to a face is made for: common practice
 #pragma once
 
 #include <span>
 
 #include "house/shape.hpp"
+#include "house/words.hpp"
 #include "units/quantity.hpp"
 #include "units/unit.hpp"
 
@@ -26,13 +31,8 @@ std::span<const house::Rectangular> stock_wall_stacks(Stock stock = Stock::us); 
 std::span<const house::FlatOval> stock_flat_ovals(Stock stock = Stock::us);      // of 5 to 8 in pipes
 std::span<const house::Round> stock_flexible_ducts();                            // 4 to 20 in
 std::span<const house::Rectangular> stock_trunks();                              // 8 in deep, 8 to 30 wide
-std::span<const house::Rectangular> stock_floor_registers(Stock stock = Stock::us);  // rising in area
-std::span<const house::Rectangular> stock_wall_registers(Stock stock = Stock::us);   // rising in area
-// The smallest of a shelf with at least this face and no longer than that; nullptr: none.
-const house::Rectangular* smallest_register(std::span<const house::Rectangular> shelf, units::Area least,
-                                            units::Length longest);
-std::span<const house::Rectangular> stock_return_grilles();        // rising in area
-inline constexpr units::Length trunk_step{2 * units::unit::inch};  // from one width to the next
+std::span<const house::Rectangular> stock_return_grilles();                      // rising in area
+inline constexpr units::Length trunk_step{2 * units::unit::inch};                // from one width to the next
 
 struct StockFilter {
     house::Rectangular face;
@@ -40,10 +40,25 @@ struct StockFilter {
 };
 std::span<const StockFilter> stock_filters();  // rising in area, the thin ones first
 
-// Share of a stamped register's face that is open: over three quarters (register maker's catalogue, read);
-// 0.7 to 0.8.
-inline constexpr double register_free_share = 0.75;
+struct StockRegister {
+    house::Rectangular face;
+    units::Area free;  // what of it is open
+};
+// Those of the floor stand in toe kicks too; of walls and ceilings there is one shelf. Rising in area.
+std::span<const StockRegister> stock_registers(house::Mount mount, Stock stock = Stock::us);
+// The share of a face that is open in a register of which no more is known.
+double register_free_share(house::Mount mount);
 
+// A boot from a round pipe to the face of a register or to a wall stack. It is made for all pipes of the
+// shelf from the smallest to the largest.
+struct StockBoot {
+    house::Rectangular face;
+    house::Round smallest, largest;
+};
+// "floor boot, ..." for floor and toe kick, wall boots that turn by 90 degrees, "ceiling box, ...": a row for
+// each register of the mount, in the same order.
+std::span<const StockBoot> stock_boots(house::Mount mount, Stock stock = Stock::us);
+std::span<const StockBoot> stock_stack_boots(Stock stock = Stock::us);  // "round-to-stack boot, ..."
 // Velocity above which a duct of this kind is heard (trade training material; residential).
 inline constexpr units::Velocity branch_velocity_limit{600 * units::unit::foot_per_minute};
 inline constexpr units::Velocity trunk_velocity_limit{900 * units::unit::foot_per_minute};

@@ -3,8 +3,9 @@
 //     C = (0.707 sqrt(1 - a) + 1 - a)^2 / a^2 on the velocity over the whole face, a the free share of it
 //
 // Square-edged grid of general flow-resistance handbooks (memory: Idelchik); a supply outlet adds one
-// velocity pressure for the jet it throws away. Free share 0.75 of a stamped residential face (common
-// practice). Good to +-30 %; measured data win.
+// velocity pressure for the jet it throws away. Where the sheet gives no free share, 0.75 of a stamped
+// grille's face (common practice), and of a register's what is usual of its mount (stock_sizes.hpp).
+// Good to +-30 %; measured data win.
 #pragma once
 
 #include "ducts/duct_system.hpp"
@@ -13,7 +14,7 @@
 
 namespace ducts {
 
-inline constexpr double usual_free_share = 0.75;
+inline constexpr double usual_free_share = 0.75;  // of a grille
 
 double grid_coefficient(double free_share);
 // The largest loss among the return grilles with a described face; the house's assumed drop where none is.

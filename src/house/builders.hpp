@@ -112,7 +112,8 @@ void build_bays(Work& work);                                           // framin
 void build_bay_pipes(Work& work, const SurveyBay& written, Bay& bay);  // bay_pipes.cpp
 inline bool runs_west_east(WallSide side) { return side == WallSide::north || side == WallSide::south; }
 inline bool is_first_side(WallSide side) { return side == WallSide::west || side == WallSide::south; }
-void build_outlets(Work& work);
+void build_outlets(Work& work);  // outlets.cpp
+void blame_more_free_than_face(Work& work, Place place, const std::string& what, units::Area face);
 
 // readings.cpp. whole_system.cpp: how the ducts leak and the blower yields. ways_out.cpp: by RoomId.
 void build_readings(Work& work);

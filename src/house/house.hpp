@@ -221,7 +221,7 @@ struct Outlet {
     DuctId duct;
     RoomId room;
     std::optional<Rectangular> face;       // empty: to be chosen, or not looked at
-    std::optional<units::Area> free_area;  // of the face of a return grille; empty: not known
+    std::optional<units::Area> free_area;  // of the face; empty: not known
     std::optional<Mount> mount;            // empty: any
     Spot spot;
     double damper = 0;  // degrees from open

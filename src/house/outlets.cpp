@@ -3,6 +3,7 @@
 
 #include "house/builders.hpp"
 #include "house/names.hpp"
+#include "units/unit.hpp"
 #include "units/write.hpp"
 
 namespace house {
@@ -46,21 +47,18 @@ void connect(Work& work, const SurveyOutlet& written, Outlet& outlet) {
                 true});
 }
 
-// A grille loses by the open share of its face; a register takes the usual drop.
-void add_free_area(Work& work, const SurveyOutlet& written, bool on_supply, Outlet& outlet) {
+void add_free_area(Work& work, const SurveyOutlet& written, Outlet& outlet) {
     if (!written.free_area) return;
     const Place place = written.free_area->place;
-    if (on_supply)
-        return work.ledger.blame(place, "the free area of the supply outlet " + outlet.name + " is not used",
-                                 "leave it out; that of a return grille is");
     if (!outlet.face)
         return work.ledger.blame(place, "the outlet " + outlet.name + " has a free area but no face",
                                  "write its face too, as face = \"14 x 8 in\"");
     const units::Area face = outlet.face->width * outlet.face->height;
     if (written.free_area->value > face)
-        return work.ledger.blame(place, "the outlet " + outlet.name + " has more free area than face",
-                                 "its face is " + units::write(face, units::System::us).text() +
-                                     "; free is what is open between the bars");
+        return blame_more_free_than_face(work, place, "the outlet " + outlet.name, face);
+    if (written.free_area->value.si() <= 0)
+        return work.ledger.blame(place, "the outlet " + outlet.name + " has no free area",
+                                 "leave it out where it is not known");
     outlet.free_area = written.free_area->value;
 }
 
@@ -87,7 +85,7 @@ Outlet build_outlet(Work& work, const SurveyOutlet& written, int index) {
     if (written.face) outlet.face = Rectangular{written.face->value.first, written.face->value.second};
     if (written.face && (written.face->value.first.si() <= 0 || written.face->value.second.si() <= 0))
         ledger.blame(written.face->place, "the outlet " + outlet.name + " has no face");
-    add_free_area(work, written, duct && duct->side == DuctSide::supply, outlet);
+    add_free_area(work, written, outlet);
     if (written.mount) outlet.mount = written.mount->value;
     outlet.spot = spot_of(work, written, room);
     if (written.damper) outlet.damper = written.damper->value;
@@ -149,6 +147,12 @@ void build_terminal_drops(Work& work) {
 }
 
 }  // namespace
+
+void blame_more_free_than_face(Work& work, Place place, const std::string& what, units::Area face) {
+    work.ledger.blame(place, what + " has more free area than face",
+                      "its face is " + units::decimal(face / units::unit::square_inch, 0) +
+                          " in2; free is what is open between the bars");
+}
 
 void build_outlets(Work& work) {
     const auto& written = work.survey.outlets;

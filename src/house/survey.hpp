@@ -197,7 +197,7 @@ struct SurveyOutlet {
     Place place;
     Maybe<std::string> name, duct, room;
     Maybe<Two> face;
-    Maybe<units::Area> free_area;  // of the face, of a return grille
+    Maybe<units::Area> free_area;  // of the face
     Maybe<Mount> mount;
     Maybe<std::string> under;  // place = { under = "north window" }
     Maybe<WallSide> wall;      // place = { wall = "north", centre = "3 ft 9 in" }

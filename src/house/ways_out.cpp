@@ -4,7 +4,6 @@
 #include "house/builders.hpp"
 #include "house/names.hpp"
 #include "units/unit.hpp"
-#include "units/write.hpp"
 
 namespace house {
 namespace {
@@ -47,9 +46,7 @@ void blame_transfer(Work& work, const SurveyRoom& written, const Room& room) {
                                  "write its face too, as transfer = \"12 x 6 in\"");
     const units::Area face = written.transfer->value.first * written.transfer->value.second;
     if (written.transfer_free_area->value > face)
-        work.ledger.blame(place, "the transfer opening of the " + room.name + " has more free area than face",
-                          "its face is " + units::write(face, units::System::us).text() +
-                              "; free is what is open between the bars");
+        blame_more_free_than_face(work, place, "the transfer opening of the " + room.name, face);
 }
 
 WayOut way_out(Work& work, const SurveyRoom& written, const Room& room) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "ducts/return_path.hpp"
+#include "ducts/stock_sizes.hpp"
 #include "ducts/terminal.hpp"
 #include "network/damper.hpp"
 #include "units/unit.hpp"
@@ -40,7 +41,9 @@ double terminal_quadratic(const house::House& house, const Machine& machine,
     const double damper = on_velocity_pressure(handle_coefficient(outlet.damper), section.section.area, air);
     if (!outlet.face) return damper + quadratic(usual, planned_flow(machine, section));
     const units::Area face = outlet.face->width * outlet.face->height;
-    const double free_share = outlet.free_area ? *outlet.free_area / face : ducts::usual_free_share;
+    const double usual_share = supply ? ducts::register_free_share(outlet.mount.value_or(house::Mount::floor))
+                                      : ducts::usual_free_share;
+    const double free_share = outlet.free_area ? *outlet.free_area / face : usual_share;
     const double jet = supply ? 1 : 0;  // the velocity pressure a register throws away
     return damper + on_velocity_pressure(ducts::grid_coefficient(free_share) + jet, face, air);
 }

@@ -177,11 +177,13 @@ Ground ground_of(house::Survey survey, const PlaceQuestion& question) {
     ground.to_size = sizing.to_size;
     ground.on_time = sizing.setting.on_time.share;
     ground.longest = registers::longest_between_joists(*room.plan);
-    ground.face = long_side_first(
-        register_face(ground.outlet, house::Mount::floor, sizing.choice(), ground.longest).face);
+    const RunEnd end = run_end(house, ground.outlet, sizing.choice());
+    ground.face =
+        long_side_first(register_face(ground.outlet, house::Mount::floor, end, ground.longest).face);
+    const house::Rectangular wall_face =
+        register_face(ground.outlet, house::Mount::low_wall, on_a_stack(end)).face;
     ground.locations = registers::locations(
-        room, {ground.face, register_face(ground.outlet, house::Mount::low_wall, sizing.choice()).face,
-               question.mount, question.window, registers::inner_corner(*room.plan)});
+        room, {ground.face, wall_face, question.mount, question.window, registers::inner_corner(*room.plan)});
     stop_in_shallow_walls(house.room(id), ground.locations);
     return ground;
 }

@@ -2,7 +2,6 @@
 #include <memory>
 
 #include "ducts/section.hpp"
-#include "ducts/stock_sizes.hpp"
 #include "questions/cooled_system.hpp"
 #include "questions/place.hpp"
 #include "questions/register_face.hpp"
@@ -19,15 +18,15 @@ constexpr units::Length usual_sill{3 * units::unit::foot};  // where the sheet g
 // The air as it leaves the register.
 struct Outflow {
     const BranchTrial& trial;
-    house::Rectangular face;
+    RegisterFace chosen;
     units::Temperature room;
     units::Pressure pressure;  // of the site
-    units::Area free() const { return ducts::register_free_share * (face.width * face.height); }
+    units::Area free() const { return chosen.free; }
 };
 
 registers::WarmJet jet_of(const Outflow& out, const registers::OutletPattern& pattern) {
     units::Area area = out.free();
-    if (pattern.counts == registers::CountedArea::core) area = out.face.width * out.face.height;
+    if (pattern.counts == registers::CountedArea::core) area = out.chosen.face.width * out.chosen.face.height;
     if (pattern.counts == registers::CountedArea::neck) area = ducts::section_of(out.trial.pipe).area;
     return {{out.trial.gives, area, pattern.k}, out.trial.arrives - out.room, out.room};
 }
@@ -43,7 +42,7 @@ void blow_at_glass(const house::Room& room, const registers::Location& location,
     const registers::FallingSheet sheet = registers::falling_sheet(glass, room.winter_indoor, room_air);
     for (const registers::OutletPattern& pattern : registers::outlet_patterns()) {
         if (pattern.mount != location.mount) continue;
-        const registers::WashingJet jet{jet_of(out, pattern), out.face.width, pattern.spread};
+        const registers::WashingJet jet{jet_of(out, pattern), out.chosen.face.width, pattern.spread};
         const registers::AgainstTheSheet now = registers::against_the_sheet(
             jet, {sill_of(*window), window->height, window->width, abs(location.off_centre)}, sheet);
         const auto& best = warm.at_glass;
@@ -81,7 +80,7 @@ CooledPlace cooled_place(HouseAtWork whole, int outlet, const house::Room& room,
 }
 
 // The back of a stack and its boot, from the floor to the register's upper edge; common practice.
-units::Area back_of(const Outflow& out) { return out.face.width * (1 * units::unit::foot); }
+units::Area back_of(const Outflow& out) { return out.chosen.face.width * (1 * units::unit::foot); }
 
 WarmAirThere warm_air(const house::Room& room, const registers::Location& location, const Outflow& out) {
     const registers::OutletPattern& usual = registers::usual_pattern(location.mount);
@@ -148,9 +147,10 @@ PlaceFigures place_figures(const RunToRoom& run, const registers::Location& loca
     figures.lost_on_the_way =
         figures.trial.gives_mass * supply.specific_heat * (supply.temperature - figures.trial.arrives);
     const house::Outlet& as_planned = run.planned.house.outlets[static_cast<std::size_t>(run.outlet)];
-    const Outflow out{figures.trial,
-                      register_face(as_planned, location.mount, figures.trial, run.longest).face,
-                      room.winter_indoor, supply.pressure};
+    const Outflow out{
+        figures.trial,
+        register_face(as_planned, location.mount, run_end(house, outlet, figures.trial), run.longest),
+        room.winter_indoor, supply.pressure};
     figures.face_speed = figures.trial.gives / out.free();
     figures.sound = registers::supply_sound(figures.face_speed);
     figures.warm = warm_air(room, location, out);

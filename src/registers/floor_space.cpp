@@ -16,7 +16,9 @@ using house::Plan;
 using house::Stretch;
 using house::WallSide;
 
-constexpr units::Length beside_wood{0.25 * units::unit::inch};
+constexpr units::Length beside_joist{0.25 * units::unit::inch};
+// The outside of a stack is 1/4 in over its name in all, as routes/bay_section.hpp has it.
+constexpr units::Length beside_stud{0.125 * units::unit::inch};
 constexpr units::Length hair{0.001};  // a measure met exactly is met in the mirrored room too
 
 bool meet(units::Length from, units::Length to, const Stretch& stretch) {
@@ -42,7 +44,7 @@ Box behind_leaf(const house::PlanDoor& door) {
 // The first that a boot between these two would hit; 0: none.
 int member_between(const std::vector<house::Member>& members, units::Length from, units::Length to) {
     for (const house::Member& member : members)
-        if (from - beside_wood < member.to && to + beside_wood > member.from) return member.number;
+        if (from + hair < member.to && to > member.from + hair) return member.number;
     return 0;
 }
 
@@ -75,12 +77,14 @@ Spot middle_of(const Box& box) { return {0.5 * (box.west + box.east), 0.5 * (box
 int joist_at(const Plan& plan, const Box& box) {
     if (!plan.floor) return 0;
     const bool by_east = plan.floor->run == house::JoistsRun::north_south;
-    return by_east ? member_between(plan.floor->joists, box.west, box.east)
-                   : member_between(plan.floor->joists, box.south, box.north);
+    const auto& joists = plan.floor->joists;
+    return by_east ? member_between(joists, box.west - beside_joist, box.east + beside_joist)
+                   : member_between(joists, box.south - beside_joist, box.north + beside_joist);
 }
 
 int stud_at(const house::PlanWall& wall, units::Length along, units::Length wide) {
-    return member_between(wall.studs, along - 0.5 * wide, along + 0.5 * wide);
+    const units::Length half = 0.5 * wide + beside_stud;
+    return member_between(wall.studs, along - half, along + half);
 }
 
 std::optional<Stopped> stopped_by_things(const Plan& plan, const Box& box) {
@@ -111,7 +115,7 @@ units::Length longest_between_joists(const Plan& plan) {
     const std::vector<house::Joist>& joists = plan.floor->joists;
     for (std::size_t i = 1; i < joists.size(); ++i)
         widest = std::max(widest, joists[i].from - joists[i - 1].to);
-    return std::max(units::Length(), widest - 2 * beside_wood);
+    return std::max(units::Length(), widest - 2 * beside_joist);
 }
 
 units::Length distance(const Box& a, const Box& b) {

@@ -20,7 +20,7 @@ Spot middle_of(const house::Box& box);
 
 // The joist a boot would hit, 1/4 in left beside it; 0: none.
 int joist_at(const house::Plan& plan, const house::Box& box);
-// The stud that the boot of a wall register would hit, likewise.
+// The stud that the boot of a wall register would hit, 1/8 in left beside it; 0: none.
 int stud_at(const house::PlanWall& wall, units::Length along, units::Length wide);
 // A fixture that stands there, a door that swings over it or hides it when open, a shower that splashes it.
 std::optional<Stopped> stopped_by_things(const house::Plan& plan, const house::Box& box);

@@ -142,14 +142,16 @@ class Finder {
         return runs_east(wall) ? looked_.from.east : looked_.from.north;
     }
 
-    // The place nearest to one wanted that a test lets pass; by whole inches.
+    // The place nearest to one wanted that a test lets pass; by whole inches, between studs by eighths: a
+    // boot may just fit.
     std::optional<units::Length> nearest_free(WallSide wall, units::Length want, units::Length wide,
                                               const std::function<bool(units::Length)>& passes) const {
-        constexpr units::Length inch = units::unit::inch;
-        const units::Length length = plan_.wall(wall).length;
+        const house::PlanWall& along = plan_.wall(wall);
+        const units::Length length = along.length,
+                            by_so_much = (along.studs.empty() ? 1 : 0.125) * units::unit::inch;
         // Of two as near the one where the run comes from: a mirrored room has the mirrored one.
         const double first = from_along(wall) <= want ? -1 : 1;
-        for (units::Length by; by <= length; by += inch)
+        for (units::Length by; by <= length; by += by_so_much)
             for (const double sign : {first, -first})
                 if (fits(wall, want + sign * by, wide) && passes(want + sign * by)) return want + sign * by;
         return std::nullopt;

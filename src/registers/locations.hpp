@@ -5,17 +5,14 @@
 // walls; in the toe kick of cabinets; in the ceiling; high on an inside wall where that is asked for. A place
 // that cannot be built is kept, with what stops it.
 //
-//     floor register   its long side along the wall, 2 in of floor left at the wall for trim and a projecting
-//     sill boot             fits between two joists with 1/4 in left on each side; moved by no more than half
-//     the window
-//                      and half the register
+//     floor register   its long side along the wall, 2 in of floor left at the wall for trim and sill
+//     floor boot       fits between two joists with 1/4 in left on each side; moved by no more than half
+//                      the window and half the register
+//     wall boot        between two studs with 1/8 in left on each side, where the sheet places them; else
+//                      it is taken to stand between them
 //     splash           within 12 in of a shower nothing opens upwards
-//     free stretch     of an inside wall: clear of doors and of what stands against it; the place in it
-//     nearest to
-//                      where the run comes from
-//
-//     wall boot            in a wall whose studs are placed, between two of them, likewise; else it is taken
-//     to stand between them
+//     wall register    clear of doors and of what stands against the wall; of an inside wall as near as can
+//                      be to where the run comes from, of an outside wall to its middle
 //
 // Source: geometry of the plan; the distances are common practice. Nothing here is warm or moves. Exact, as
 // the sheet's tape.

@@ -190,7 +190,8 @@ class PlaceWork {
         const registers::OutletPattern& pattern = registers::usual_pattern(place.location.mount);
         if (figures.warm.throw_length <= units::Length() || figures.face_speed <= units::Velocity()) return;
         units::Area area = figures.trial.gives / figures.face_speed;
-        if (pattern.counts == registers::CountedArea::core) area = area / ducts::register_free_share;
+        if (pattern.counts == registers::CountedArea::core)
+            area = area / ducts::register_free_share(place.location.mount);
         if (pattern.counts == registers::CountedArea::neck) area = ducts::section_of(figures.trial.pipe).area;
         const Worked flow = system_ == System::us ? in_sum(figures.trial.gives, system_)
                                                   : in_sum(figures.trial.gives, system_) / one("1000", 1000);

@@ -27,6 +27,12 @@ void expect_same_faces(std::span<const house::Rectangular> stock, const std::str
     EXPECT_TRUE(std::is_permutation(stock.begin(), stock.end(), published.begin(), published.end())) << kind;
 }
 
+std::vector<house::Rectangular> faces_of(std::span<const StockRegister> registers) {
+    std::vector<house::Rectangular> faces;
+    for (const StockRegister& each : registers) faces.push_back(each.face);
+    return faces;
+}
+
 bool rise(std::span<const house::Rectangular> stock,
           bool (*smaller)(house::Rectangular, house::Rectangular)) {
     return std::is_sorted(stock.begin(), stock.end(), smaller);
@@ -81,20 +87,36 @@ TEST(StockSizes, ovals_keep_the_girth_of_their_pipe) {
 
 TEST(StockSizes, faces_and_stacks_are_the_published_ones) {
     expect_same_faces(stock_wall_stacks(), "wall stack");
-    expect_same_faces(stock_floor_registers(), "floor register");
-    expect_same_faces(stock_wall_registers(), "wall register");
+    expect_same_faces(faces_of(stock_registers(house::Mount::floor)), "floor register");
+    expect_same_faces(faces_of(stock_registers(house::Mount::high_wall)), "wall register");
     expect_same_faces(stock_trunks(), "trunk");
     expect_same_faces(stock_return_grilles(), "return grille");
 }
 
 TEST(StockSizes, stacks_rise_in_what_they_carry_and_faces_in_area) {
     EXPECT_TRUE(rise(stock_wall_stacks(), carries_less));
-    EXPECT_TRUE(rise(stock_floor_registers(), has_less_area));
-    EXPECT_TRUE(rise(stock_wall_registers(), has_less_area));
-    EXPECT_TRUE(rise(stock_floor_registers(Stock::metric), has_less_area));
-    EXPECT_TRUE(rise(stock_wall_registers(Stock::metric), has_less_area));
+    for (const Stock stock : {Stock::us, Stock::metric})
+        for (const auto& mount : house::words<house::Mount>())
+            EXPECT_TRUE(rise(faces_of(stock_registers(mount.value, stock)), has_less_area)) << mount.text;
     EXPECT_TRUE(rise(stock_trunks(), has_less_area));
     EXPECT_TRUE(rise(stock_return_grilles(), has_less_area));
+}
+
+TEST(StockSizes, every_register_is_as_open_as_those_of_its_mount_are) {
+    std::size_t mounts = 0;
+    for (const auto& row : published::read("ducts_register_free_area.csv")) {
+        const double low = row.number("low") - 1e-12, high = row.number("high") + 1e-12;
+        const auto within = [&](double share) { return share >= low && share <= high; };
+        for (const auto& [text, mount] : house::words<house::Mount>()) {
+            if (text != row.text("mount")) continue;
+            ++mounts;
+            EXPECT_TRUE(within(register_free_share(mount))) << row.where();
+            for (const Stock stock : {Stock::us, Stock::metric})
+                for (const StockRegister& each : stock_registers(mount, stock))
+                    EXPECT_TRUE(within(each.free / (each.face.width * each.face.height))) << row.where();
+        }
+    }
+    EXPECT_EQ(mounts, house::words<house::Mount>().size());
 }
 
 }  // namespace

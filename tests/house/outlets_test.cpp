@@ -68,6 +68,23 @@ TEST(Outlets, a_face_has_an_area) {
     EXPECT_THAT(mistakes(survey), ElementsAre("2004: the outlet register has no face"));
 }
 
+TEST(Outlets, no_more_of_a_face_is_free_than_there_is) {
+    house::Survey survey = run_and_register();
+    survey.outlets[0].free_area = at(2005, units::Area(0.02));
+    EXPECT_THAT(mistakes(survey),
+                ElementsAre("2005: the outlet register has a free area but no face -> write "
+                            "its face too, as face = \"14 x 8 in\""));
+    survey.outlets[0].face = at(2004, house::Two{m(0.25), m(0.1)});
+    EXPECT_THAT(mistakes(survey), IsEmpty());
+    EXPECT_EQ(planned(survey).house.outlets.front().free_area, units::Area(0.02));
+    survey.outlets[0].free_area = at(2005, units::Area(0.03));
+    EXPECT_THAT(mistakes(survey), ElementsAre("2005: the outlet register has more free area than face -> its "
+                                              "face is 39 in2; free is what is open between the bars"));
+    survey.outlets[0].free_area = at(2005, units::Area(0));
+    EXPECT_THAT(mistakes(survey), ElementsAre("2005: the outlet register has no free area -> leave it out "
+                                              "where it is not known"));
+}
+
 TEST(Outlets, an_outlet_and_its_duct_are_there_together) {
     house::Survey survey = run_and_register();
     add_duct(survey, "old run").state = at(1107, State::removed);

@@ -81,7 +81,7 @@ TEST(WayOut, may_be_an_opening_through_the_wall) {
     EXPECT_THAT(
         mistakes(survey),
         ElementsAre("121: the transfer opening of the bath has more free area than face -> its face is "
-                    "0.5 ft2; free is what is open between the bars"));
+                    "72 in2; free is what is open between the bars"));
     survey.rooms[0].transfer.reset();
     EXPECT_THAT(mistakes(survey),
                 ElementsAre("121: the bath has a transfer_free_area but no transfer -> write "

@@ -57,6 +57,17 @@ TEST(OperatingPoint, one_pipe_and_one_register_on_a_blower_that_holds_its_airflo
     EXPECT_LT(point.residual, 1e-9);
 }
 
+TEST(OperatingPoint, a_register_loses_by_its_free_area_else_by_that_of_its_mount) {
+    const auto of_share = [](double share) {
+        return square_law(ducts::grid_coefficient(share) + 1, face.width * face.height) * 0.0025;
+    };
+    house::House house = only_a_register();
+    outlet(house, 0).mount = house::Mount::high_wall;
+    EXPECT_NEAR(running(house, holding(0.05)).supply_plenum.si(), of_share(0.7), 1e-7);
+    outlet(house, 0).free_area = 0.6 * (face.width * face.height);
+    EXPECT_NEAR(running(house, holding(0.05)).supply_plenum.si(), of_share(0.6), 1e-7);
+}
+
 TEST(OperatingPoint, devices_and_a_return_nobody_described_are_in_the_blowers_way) {
     house::House house = only_a_register();
     house.grille_drop = units::Pressure(6);

@@ -240,6 +240,61 @@ TEST(BranchPage, lists_what_to_buy_by_the_new_ducts) {
         EXPECT_NE(line.find(part), std::string::npos) << line;
 }
 
+std::string bought_for(const std::string& sheet) {
+    const Page page = report::branch_page(branch_of(sheet), {});
+    const auto* bought = note(page, "to buy");
+    return bought ? report::with_plain_spaces(bought->lines[0]) : std::string();
+}
+
+// With another register than the sheet's, and other fittings in front of it.
+std::string bath_ending_in(const std::string& fittings, const std::string& outlet) {
+    const std::string sheet = with(bath_sheet(), ", \"floor boot, end entry\"]", fittings + "]");
+    return with(sheet, "mount = \"floor\"\nplace = {", outlet + "\nplace = {");
+}
+
+bool says(const std::string& text, const char* pattern) {
+    return std::regex_search(text, std::regex(pattern));
+}
+
+TEST(BranchPage, names_a_boot_by_both_of_its_ends) {
+    const std::string floor = bought_for(bath_sheet()),
+                      wall = bought_for(bath_ending_in("", "mount = \"high wall\"")),
+                      ceiling = bought_for(bath_ending_in("", "mount = \"ceiling\""));
+    EXPECT_TRUE(
+        says(floor, "(\\d in) round pipe.* \\1 to (.* x \\d+ in) floor boot, end entry, 1 .* \\2 floor"))
+        << floor;
+    EXPECT_TRUE(says(wall, "(\\d in) round pipe.* \\1 to (\\d+ x \\d in) wall boot, 1 .* \\2 high wall"))
+        << wall;
+    EXPECT_TRUE(says(ceiling, "(\\d in) round pipe.* \\1 to (\\d+ x \\d in) ceiling box, 1 .* \\2 ceiling"))
+        << ceiling;
+}
+
+TEST(BranchPage, names_the_stack_between_its_boot_and_its_stackhead) {
+    const std::string bought =
+        bought_for(bath_ending_in(", \"round-to-stack boot, 90\", \"stackhead\"", "mount = \"low wall\""));
+    EXPECT_TRUE(says(bought,
+                     "\\d in to ([23]-1/4 x \\d+ in) round-to-stack boot, 90, 1 .* "
+                     "\\1 to (\\d+ x \\d in) stackhead, 1 .* \\2 low wall register"))
+        << bought;
+}
+
+TEST(BranchPage, says_which_boot_no_shop_has) {
+    EXPECT_THAT(bought_for(bath_sheet()), testing::Not(testing::HasSubstr("made up")));
+    EXPECT_THAT(
+        bought_for(bath_ending_in(", \"floor boot, end entry\"", "mount = \"floor\"\nface = \"5 x 12 in\"")),
+        testing::HasSubstr(" in to 5 x 12 in floor boot, end entry, 1 (on no shelf: made up)"));
+    EXPECT_THAT(
+        bought_for(bath_ending_in("", "mount = \"high wall\"\nface = \"8 x 4 in\"")),
+        testing::HasSubstr(" in to 8 x 4 in wall boot, 1 (on no shelf: made up, or the pipe brought to "
+                           "5 in before it)"));
+}
+
+TEST(BranchPage, tells_what_is_open_of_a_register_as_the_sheet_does) {
+    EXPECT_THAT(
+        bought_for(bath_ending_in("", "mount = \"low wall\"\nface = \"10 x 6 in\"\nfree_area = \"33 in2\"")),
+        testing::HasSubstr("10 x 6 in low wall register, about 33 in2 of it open, as in the sheet, 1"));
+}
+
 TEST(BranchPage, says_what_would_help_where_the_answer_is_no) {
     for (const NamedSheet& house : sheets()) {
         const auto answer = branch_of(house.sheet);
