@@ -18,7 +18,8 @@
 // all described, to those that are supplied (estimate: the exchange through an open door at 1 K). On-time
 // above 1: the heater is on all the time and the house falls behind. Runs to rooms not described lose
 // duct_loss of their heat (House::heater), leaks included. A supply leak's heat is lost where the duct runs;
-// air that leaks into the return comes from around the return ducts; a return that leaks outwards loses none.
+// air that leaks into the return comes from around the return ducts; a return that leaks outwards gives away
+// air as warm as it comes back.
 // Outdoor air drawn in because one side leaks more than the other is not counted. Steady; no sun, no people,
 // no stored heat. Accuracy: the system to 1e-9 K; loads +-10 %.
 #pragma once
