@@ -290,8 +290,8 @@ TEST(AnswerPlace, a_sill_nobody_measured_is_taken_and_tried_lower_and_higher) {
     EXPECT_EQ(taken.sill_taken->window, "south window");
     EXPECT_EQ(taken.sill_taken->sill, 3 * units::unit::foot);
     // What it says of each end is what the sheet with that sill answers.
-    for (const auto& [feet, written] :
-         {std::pair{2.0, "sill   = \"2 ft\"\n"}, std::pair{4.0, "sill   = \"4 ft\"\n"}}) {
+    for (const double feet : {2.0, 4.0}) {
+        const std::string written = "sill   = \"" + std::to_string(static_cast<int>(feet)) + " ft\"\n";
         const PlaceAnswer there = compared(with(sheet, "sill   = \"2 ft 2 in\"\n", written));
         const auto& moves = taken.sill_taken->moves_the_choice;
         const bool said = std::any_of(moves.begin(), moves.end(), [&](units::Length sill) {
