@@ -21,7 +21,8 @@ inline std::string read(const std::filesystem::path& file) {
 class Scratch {
   public:
     Scratch() {
-        std::string name = (std::filesystem::temp_directory_path() / "sillflow-XXXXXX").string();
+        const std::string unique(6, 'X');  // mkdtemp puts letters of its own in their place
+        std::string name = (std::filesystem::temp_directory_path() / ("sillflow-" + unique)).string();
         folder_ = mkdtemp(name.data());
     }
     ~Scratch() { std::filesystem::remove_all(folder_); }
