@@ -31,13 +31,15 @@ OutsideTheBay of_layers(const house::Layers& layers) {
 std::optional<OutsideTheBay> outside_the_bay(const house::Surface& wall) {
     const auto* layers = std::get_if<house::Layers>(&wall.assembly);
     if (!layers) return std::nullopt;
-    return of_layers(*layers);
+    const OutsideTheBay outside = of_layers(*layers);
+    const bool bay_is_unknown = outside.bay.si() <= 0 && layers->unknown.si() > 0;
+    return bay_is_unknown ? std::nullopt : std::optional(outside);
 }
 
 OutsideTheBay usual_outside_the_bay() {
     return {
         layer_named({"lap siding", {}}).resistance + layer_named({"board sheathing, 3/4 in", {}}).resistance,
-        3.5 * units::unit::inch};
+        3.5 * units::unit::inch, true};
 }
 
 }  // namespace loads

@@ -16,9 +16,10 @@ namespace loads {
 struct OutsideTheBay {
     units::Resistance layers;  // without the air's film
     units::Length bay;         // how deep; 0: the wall has none
+    bool assumed = false;      // taken as usual, for want of layers
 };
 
-// Empty of a wall whose layers are not known.
+// Empty of a wall whose layers are not known, or of which nobody knows whether it has a bay.
 std::optional<OutsideTheBay> outside_the_bay(const house::Surface& wall);
 // Lap siding on boards, and a bay of 3-1/2 in: what old wood-framed walls have (common practice).
 OutsideTheBay usual_outside_the_bay();

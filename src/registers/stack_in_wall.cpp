@@ -20,6 +20,7 @@ bool holds_a_stack(const loads::OutsideTheBay& wall) { return wall.bay >= stack_
 
 StackInWall stack_in_wall(const StackSetting& setting) {
     StackInWall stack;
+    stack.wall_assumed = setting.wall.assumed;
     stack.left = std::max(units::Length(), setting.wall.bay - stack_depth - stack_seam);
     stack.behind = setting.wall.layers + board(stack.left);
     const units::Resistance to_outdoors = stack_outside_film + stack.behind;

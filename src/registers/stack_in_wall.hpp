@@ -38,6 +38,7 @@ struct StackInWall {
     units::Temperature at_rest;  // its metal
     double sweats_above = 1;     // relative humidity of the room's air
     units::Power loses;
+    bool wall_assumed = false;  // its layers are not known, the usual ones are taken
     bool enough() const { return behind >= enough_behind_a_stack; }
 };
 

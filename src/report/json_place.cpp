@@ -1,6 +1,7 @@
 // The answer of `place` as JSON.
 #include <nlohmann/json.hpp>
 
+#include "registers/framing_beside.hpp"
 #include "report/cautions.hpp"
 #include "report/json.hpp"
 #include "report/json_parts.hpp"
@@ -115,7 +116,8 @@ Json in_cold_wall_of(const std::optional<registers::StackInWall>& stack) {
             {"behind_m2_K_W", si(stack->behind)},
             {"at_rest_C", celsius(stack->at_rest)},
             {"sweats_above", figure_of(stack->sweats_above)},
-            {"loses_W", si(stack->loses)}};
+            {"loses_W", si(stack->loses)},
+            {"wall_assumed", stack->wall_assumed}};
 }
 
 Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
@@ -142,6 +144,14 @@ Json figures_of(const std::optional<questions::PlaceFigures>& figures) {
             {"water", figures->water}};
 }
 
+Json framing_of(const std::optional<registers::FramingBeside>& framing) {
+    if (!framing) return nullptr;
+    const auto number = [](int member) { return member ? Json(member) : Json(nullptr); };
+    return {{"members", framing->studs ? "studs" : "joists"},
+            {"before", number(framing->before)},
+            {"after", number(framing->after)}};
+}
+
 Json place_of(std::size_t index, const PlaceView& view) {
     const questions::Place& place = view.place(index);
     const registers::Location& location = place.location;
@@ -154,6 +164,7 @@ Json place_of(std::size_t index, const PlaceView& view) {
             {"from_south_m", si(location.middle.north)},
             {"along_wall_m", location.wall ? Json(si(location.along)) : Json(nullptr)},
             {"off_centre_m", si(location.off_centre)},
+            {"framing", framing_of(registers::framing_beside(*view.room().plan, location))},
             {"stopped_by", location.stopped ? Json(stopped_words(location)) : Json(nullptr)},
             {"ruled_out", word_of(place.ruled_out)},
             {"figures", figures_of(place.figures)}};

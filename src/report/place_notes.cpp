@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "registers/framing_beside.hpp"
 #include "report/figures.hpp"
 #include "report/place_parts.hpp"
 #include "units/unit.hpp"
@@ -37,10 +38,22 @@ std::string stack_words(const registers::StackInWall& stack, units::System syste
     return fmt::format(
         "{} is left behind the stack for rigid board, {} in all between it and outdoors ({} at least is "
         "asked for); while the blower rests its metal falls to {} and sweats when the room's air is above {} "
-        "of relative humidity; while it runs {} go out through the wall there",
+        "of relative humidity; while it runs {} go out through the wall there{}",
         stack.left < hardly_any ? "nothing" : to_the_inch(stack.left, system), figure(stack.behind, system),
         figure(registers::enough_behind_a_stack, system), figure(stack.at_rest, system),
-        percent(stack.sweats_above), figure(stack.loses, system));
+        percent(stack.sweats_above), figure(stack.loses, system),
+        stack.wall_assumed ? ". What the wall is made of is not known: lap siding on boards is taken, and a "
+                             "bay of 3-1/2 in where no studs are given; board outside of it would help"
+                           : "");
+}
+
+// "between joists 2 and 3", "beyond stud 5".
+std::string framing_words(const registers::FramingBeside& framing) {
+    const char* member = framing.studs ? "stud" : "joist";
+    if (framing.before && framing.after)
+        return fmt::format("between {}s {} and {}", member, framing.before, framing.after);
+    return fmt::format("{} {} {}", framing.before ? "beyond" : "before", member,
+                       framing.before ? framing.before : framing.after);
 }
 
 std::string sill_line(const PlaceView& view, const questions::SillTaken& sill) {
@@ -68,6 +81,18 @@ Note not_possible_note(const PlaceView& view) {
             note.lines.push_back(std::move(line));
     }
     return note;
+}
+
+Note framing_note(const PlaceView& view) {
+    std::string line;
+    for (const std::size_t index : view.rows()) {
+        const auto framing = registers::framing_beside(*view.room().plan, view.place(index).location);
+        if (framing)
+            line += fmt::format("{}{} {}", line.empty() ? "" : "; ", view.number_of(index),
+                                framing_words(*framing));
+    }
+    if (line.empty()) return {};
+    return {"framing", {line + "; their boots cut no joist and no stud"}};
 }
 
 Note ruled_out_note(const PlaceView& view) {

@@ -50,7 +50,7 @@ Page place_page(const questions::PlaceAnswer& answer, PageOptions options) {
             options.system, options.all_assumptions);
     for (Note& note :
          std::vector<Note>{told_apart_note(view, table), same_everywhere_note(view), ruled_out_note(view),
-                           not_possible_note(view), now_note(view), on_the_way_note(view),
+                           not_possible_note(view), now_note(view), on_the_way_note(view), framing_note(view),
                            outside_wall_note(view), wet_feet_note(view), glass_note(view), summer_note(view),
                            carry_over_note(view), trust_note(view), assumed})
         if (!note.lines.empty()) page.notes.push_back(std::move(note));

@@ -44,7 +44,7 @@ std::string place_verdict(const PlaceView& view);
 // place_table.cpp
 Table place_table(const PlaceView& view);
 Note told_apart_note(const PlaceView& view, const Table& table);  // what "same" means there
-Note same_everywhere_note(const PlaceView& view);  // what the table leaves out
+Note same_everywhere_note(const PlaceView& view);                 // what the table leaves out
 
 // place_summer.cpp
 Note summer_note(const PlaceView& view);
@@ -53,6 +53,7 @@ Note summer_note(const PlaceView& view);
 Note glass_note(const PlaceView& view);
 Note ruled_out_note(const PlaceView& view);
 Note not_possible_note(const PlaceView& view);
+Note framing_note(const PlaceView& view);
 Note now_note(const PlaceView& view);
 Note wet_feet_note(const PlaceView& view);
 Note on_the_way_note(const PlaceView& view);

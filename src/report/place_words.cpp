@@ -164,7 +164,7 @@ std::string stopped_words(const Location& location) {
         case Stop::shallow_wall:
             break;
     }
-    return "its stud bay is too shallow for a stack";
+    return "the wall has no stud bay deep enough for a stack";
 }
 
 std::string ruled_out_words(RuledOut ruled_out) {

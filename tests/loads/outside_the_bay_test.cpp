@@ -58,6 +58,13 @@ TEST(OutsideTheBay, a_bay_nobody_knows_lies_where_it_is_written) {
     EXPECT_GT(outside_the_bay(wall)->layers, outside->layers);
 }
 
+TEST(OutsideTheBay, layers_nobody_knows_may_hide_a_bay) {
+    house::Surface wall = made_of({"lap siding", "gypsum board, 1/2 in"});
+    std::get<house::Layers>(wall.assembly).unknown = units::Resistance(0.3);
+    EXPECT_FALSE(outside_the_bay(wall));
+    EXPECT_TRUE(usual_outside_the_bay().assumed);
+}
+
 TEST(OutsideTheBay, a_solid_wall_has_none_and_a_plain_u_does_not_tell) {
     EXPECT_EQ(outside_the_bay(made_of({"brick, 8 in", "plaster, 3/4 in"}))->bay, units::Length());
     EXPECT_FALSE(outside_the_bay(a_house::surface(10, a_house::u(1))));

@@ -142,7 +142,7 @@ TEST(PlacePage, gives_each_place_that_cannot_be_its_reason) {
         testing::ElementsAre("floor, west of the north window: under the tub",
                              "floor, east of the north window: joist 5 is in the way of the boot",
                              "floor, west wall (outside): joist 1 is in the way of the boot",
-                             "low wall, west (outside): its stud bay is too shallow for a stack",
+                             "low wall, west (outside): the wall has no stud bay deep enough for a stack",
                              "floor, south wall (inside): the door swings over it, or hides it when open"));
 }
 
@@ -222,12 +222,24 @@ TEST(PlacePage, tells_what_the_way_loses) {
                                      "Btu/h to 1, the least; 900 Btu/h to 4, the most"));
 }
 
+TEST(PlacePage, says_between_which_joists_a_boot_stands) {
+    PlaceAnswer answer = bath_places();
+    answer.house.rooms[static_cast<std::size_t>(answer.room.index)].plan->floor.reset();
+    EXPECT_TRUE(lines(answer, "framing").empty());
+    ASSERT_EQ(lines(bath_places(), "framing").size(), 1u);
+    EXPECT_THAT(lines(bath_places(), "framing").at(0), HasSubstr("their boots cut no joist and no stud"));
+}
+
 TEST(PlacePage, tells_of_a_stack_in_an_outside_wall_how_cold_it_gets) {
     EXPECT_TRUE(lines(bath_places(), "outside wall").empty());
     PlaceAnswer answer = bath_places();
     answer.places[6].figures->in_cold_wall = registers::StackInWall{
         {}, 2 * units::unit::r_value_us, units::unit::fahrenheit(38), 0.33, 60 * units::unit::btu_per_hour};
     answer.places[6].ruled_out = RuledOut::cold_wall;
+    PlaceAnswer unknown = answer;
+    unknown.places[6].figures->in_cold_wall->wall_assumed = true;
+    EXPECT_THAT(lines(unknown, "outside wall").at(0),
+                HasSubstr("What the wall is made of is not known: lap siding on boards is taken"));
     EXPECT_THAT(lines(answer, "outside wall"),
                 testing::ElementsAre(
                     "3: nothing is left behind the stack for rigid board, R-2 in all between it and outdoors "
